@@ -1,0 +1,1 @@
+namespace Closemown.Advice; internal static class Placeholder;

@@ -1,0 +1,1 @@
+namespace Closemown.Book; internal static class Placeholder;

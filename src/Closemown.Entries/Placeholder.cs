@@ -1,0 +1,1 @@
+namespace Closemown.Entries; internal static class Placeholder;

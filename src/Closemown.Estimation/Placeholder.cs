@@ -1,0 +1,1 @@
+namespace Closemown.Estimation; internal static class Placeholder;

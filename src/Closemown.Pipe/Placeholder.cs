@@ -1,0 +1,1 @@
+namespace Closemown.Pipe; internal static class Placeholder;

@@ -1,0 +1,1 @@
+namespace Closemown.Quantities; internal static class Placeholder;

@@ -1,0 +1,1 @@
+namespace Closemown.Steel; internal static class Placeholder;

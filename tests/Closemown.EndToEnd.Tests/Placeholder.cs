@@ -1,0 +1,3 @@
+namespace Closemown.EndToEnd.Tests;
+
+public sealed class PlaceholderTests;

@@ -1,0 +1,3 @@
+namespace Closemown.Estimation.Tests;
+
+public sealed class PlaceholderTests;

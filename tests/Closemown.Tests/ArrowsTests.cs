@@ -1,0 +1,30 @@
+using System.Reflection;
+using Xunit;
+
+namespace Closemown.Tests;
+
+/// <summary>The direction of the arrows between projects: what each may know of.</summary>
+public sealed class ArrowsTests
+{
+    private static readonly Dictionary<string, string[]> Allowed = new()
+    {
+        ["Closemown.Quantities"] = [],
+        ["Closemown.Estimation"] = [],
+        ["Closemown.Entries"] = ["Closemown.Quantities"],
+        ["Closemown.Steel"] = ["Closemown.Entries", "Closemown.Estimation", "Closemown.Quantities"],
+        ["Closemown.Advice"] = ["Closemown.Steel", "Closemown.Entries", "Closemown.Estimation", "Closemown.Quantities"],
+        ["Closemown.Book"] = ["Closemown.Entries", "Closemown.Quantities"],
+        ["Closemown.Pipe"] = ["Closemown.Advice", "Closemown.Book", "Closemown.Entries", "Closemown.Steel", "Closemown.Quantities"],
+    };
+
+    public static TheoryData<string> Projects => [.. Allowed.Keys];
+
+    [Theory]
+    [MemberData(nameof(Projects))]
+    public void A_project_knows_only_what_lies_below_it(string project)
+    {
+        var known = Assembly.Load(project).GetReferencedAssemblies()
+            .Select(a => a.Name!).Where(n => n.StartsWith("Closemown.", StringComparison.Ordinal));
+        Assert.Empty(known.Except(Allowed[project]));
+    }
+}
