@@ -1,0 +1,147 @@
+using System.Globalization;
+using System.Text.Json;
+using Closemown.Quantities;
+
+namespace Closemown.Entries;
+
+/// <summary>Reads the value of one field, and says what is wrong with it.</summary>
+internal static class FieldReader
+{
+    private const int MaxItems = 1000;
+    private const int MaxText = 2000;
+
+    public static object? Read(FieldSpec f, JsonElement value, IReadOnlyList<string> confirmed, List<EntryFault> faults)
+    {
+        var before = faults.Count;
+        var read = f.Form switch
+        {
+            FieldForm.Number or FieldForm.Whole or FieldForm.HalfSteps => Number(f, value, confirmed, faults),
+            FieldForm.Flag => value.ValueKind is JsonValueKind.True or JsonValueKind.False ? value.GetBoolean() : Fail(f, value, faults, "true or false"),
+            FieldForm.Word => Word(f, value, faults),
+            FieldForm.Text => Text(f, value, faults),
+            FieldForm.Date => Date(f, value, faults),
+            FieldForm.Words => List(f, value, faults, (e, x) => Word(f, e, x) as string),
+            FieldForm.Texts => value.ValueKind == JsonValueKind.String && Text(f, value, faults) is string one ? new[] { one } : List(f, value, faults, (e, x) => Text(f, e, x) as string),
+            FieldForm.Dates => List(f, value, faults, (e, x) => Date(f, e, x) as string),
+            FieldForm.Numbers => Numbers(f, value, confirmed, faults),
+            FieldForm.NumberOrNumbers => value.ValueKind == JsonValueKind.Array ? Numbers(f, value, confirmed, faults) : Number(f, value, confirmed, faults),
+            FieldForm.GoNoGo => Feeler(f, value, confirmed, faults),
+            FieldForm.Priors => Priors(f, value, faults),
+            _ => throw new InvalidOperationException($"Bug in FieldReader: form {f.Form}."),
+        };
+        return faults.Count == before ? read : null;
+    }
+
+    private static object? Fail(FieldSpec f, JsonElement value, List<EntryFault> faults, string wanted)
+    {
+        faults.Add(new(FaultCodes.BadValue, f.Name, $"{Spelling.Clip(value.GetRawText())} is not {wanted}.", $"{f.Name} is {f.Help}: write {wanted}."));
+        return null;
+    }
+
+    private static object? Number(FieldSpec f, JsonElement value, IReadOnlyList<string> confirmed, List<EntryFault> faults)
+    {
+        if (value.ValueKind != JsonValueKind.Number || !value.TryGetDouble(out var x) || !double.IsFinite(x)) return Fail(f, value, faults, "a number");
+        if (f.Form == FieldForm.Whole && x != Math.Floor(x)) return Fail(f, value, faults, "a whole number");
+        if (f.Form == FieldForm.HalfSteps && x * 2 != Math.Floor(x * 2)) return Fail(f, value, faults, "a whole or half number of steps");
+        if (x < f.Low || x > f.High)
+        {
+            faults.Add(new(FaultCodes.BadValue, f.Name, $"{EntryReader.Invariant(x)} is outside {EntryReader.Invariant(f.Low)} to {EntryReader.Invariant(f.High)}.",
+                $"{f.Name} is {f.Help}: check the number and its unit."));
+            return null;
+        }
+        if (f.Plausible.Length > 0 && !confirmed.Contains(f.Name)) AskSlip(f, x, faults);
+        return x == 0 ? 0.0 : x;                 // no minus zero: it would print as another text
+    }
+
+    private static void AskSlip(FieldSpec f, double x, List<EntryFault> faults)
+    {
+        if (PlausibleRanges.Find(f.Plausible) is not { } range || UnitSlip.Check(x, range) is not { } question) return;
+        var offers = question.Candidates.Count == 0 ? "" : $" Did you mean {string.Join(" or ", question.Candidates.Select(c => $"{c.Written} (\"{f.Name}\": {EntryReader.Invariant(c.Value)})"))}?";
+        faults.Add(new(FaultCodes.Implausible, f.Name, question.Why + offers, $"Correct {f.Name}, or add \"confirmed\": [\"{f.Name}\"] if it is right as it is."));
+    }
+
+    private static object? Word(FieldSpec f, JsonElement value, List<EntryFault> faults)
+    {
+        if (value.ValueKind == JsonValueKind.String)
+        {
+            var word = value.GetString()!;
+            if (f.Words.Contains(word)) return word;
+            var near = Spelling.Nearest(word, f.Words);
+            if (near is not null)
+            {
+                faults.Add(new(FaultCodes.BadValue, f.Name, $"There is no \"{Spelling.Clip(word)}\" for {f.Name}.", $"Did you mean \"{near}\"?"));
+                return null;
+            }
+        }
+        return Fail(f, value, faults, "one of " + string.Join(", ", f.Words));
+    }
+
+    private static object? Text(FieldSpec f, JsonElement value, List<EntryFault> faults)
+    {
+        if (value.ValueKind == JsonValueKind.String && value.GetString() is { Length: > 0 and <= MaxText } text) return text;
+        return Fail(f, value, faults, $"a text of 1 to {MaxText} characters");
+    }
+
+    private static object? Date(FieldSpec f, JsonElement value, List<EntryFault> faults)
+    {
+        if (value.ValueKind == JsonValueKind.String && DateOnly.TryParseExact(value.GetString(), "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out _))
+            return value.GetString();
+        return Fail(f, value, faults, "a date like 2026-05-03");
+    }
+
+    private static object? List(FieldSpec f, JsonElement value, List<EntryFault> faults, Func<JsonElement, List<EntryFault>, string?> one)
+    {
+        if (value.ValueKind != JsonValueKind.Array || value.GetArrayLength() is 0 or > MaxItems) return Fail(f, value, faults, $"a list of 1 to {MaxItems} texts");
+        var items = new List<string>();
+        foreach (var e in value.EnumerateArray())
+        {
+            if (one(e, faults) is not { } item) return null;
+            items.Add(item);
+        }
+        return items.ToArray();
+    }
+
+    private static object? Numbers(FieldSpec f, JsonElement value, IReadOnlyList<string> confirmed, List<EntryFault> faults)
+    {
+        if (value.ValueKind != JsonValueKind.Array || value.GetArrayLength() is 0 or > MaxItems || (f.Count > 0 && value.GetArrayLength() != f.Count))
+            return Fail(f, value, faults, f.Count > 0 ? $"a list of {f.Count} numbers" : $"a list of 1 to {MaxItems} numbers");
+        var items = new List<double>();
+        foreach (var e in value.EnumerateArray())
+        {
+            if (Number(f, e, confirmed, faults) is not double x) return null;
+            items.Add(x);
+        }
+        if (f.Count > 1 && !items.SequenceEqual(items.Order()) && f.Name != "edgeAtMm") return Fail(f, value, faults, "a list from small to large");
+        return items.ToArray();
+    }
+
+    private static object? Feeler(FieldSpec f, JsonElement value, IReadOnlyList<string> confirmed, List<EntryFault> faults)
+    {
+        if (value.ValueKind != JsonValueKind.Object) return Fail(f, value, faults, "an object like {\"goUm\":30,\"noGoUm\":50}");
+        double?[] limits = [null, null];
+        string[] names = ["goUm", "noGoUm"];
+        for (var i = 0; i < 2; i++)
+        {
+            if (!value.TryGetProperty(names[i], out var v) || v.ValueKind == JsonValueKind.Null) continue;
+            if (Number(f with { Name = $"{f.Name}.{names[i]}", Form = FieldForm.Number, Plausible = "feelerUm" }, v, confirmed, faults) is not double x) return null;
+            limits[i] = x;
+        }
+        if (limits is [null, null]) return Fail(f, value, faults, "an object with goUm, noGoUm or both");
+        if (limits[0] >= limits[1]) return Fail(f, value, faults, "an object whose goUm is below its noGoUm");
+        return new GoNoGo(limits[0], limits[1]);
+    }
+
+    private static object? Priors(FieldSpec f, JsonElement value, List<EntryFault> faults)
+    {
+        if (value.ValueKind != JsonValueKind.Object) return Fail(f, value, faults, "an object like {\"openingUmPerHour\":[3,2]}");
+        var priors = new SortedDictionary<string, Prior>(StringComparer.Ordinal);
+        foreach (var p in value.EnumerateObject())
+        {
+            if (p.Value.ValueKind != JsonValueKind.Array || p.Value.GetArrayLength() != 2 || p.Value.EnumerateArray().Any(e => e.ValueKind != JsonValueKind.Number)
+                || p.Value[0].GetDouble() is var mean && !double.IsFinite(mean) || p.Value[1].GetDouble() is not (> 0 and < 1e9))
+                return Fail(f with { Name = $"{f.Name}.{p.Name}" }, p.Value, faults, "[mean, sd] with sd above 0");
+            priors[p.Name] = new(p.Value[0].GetDouble(), p.Value[1].GetDouble());
+        }
+        return priors;
+    }
+}

@@ -1,1 +1,0 @@
-namespace Closemown.Entries; internal static class Placeholder;
