@@ -1,0 +1,85 @@
+using Closemown.Steel;
+
+namespace Closemown.Advice;
+
+/// <summary>What a plan does to one draw of the steel.</summary>
+internal static class ActionEffect
+{
+    /// <summary>Standard normal columns that a draw must carry behind state and constants: two for the sides, one for the edges.</summary>
+    public const int Extras = 3;
+
+    private const int Theta = Layout.StateSize;
+    private const int Noise = Theta + Layout.ConstantCount;
+    private const double LeastClickUm = 2;
+
+    public static NipState Before(ReadOnlySpan<double> x) => new()
+    {
+        Left = x[Layout.ClearanceLeft],
+        Right = x[Layout.ClearanceRight],
+        EdgeLeft = Math.Max(0.5, x[Layout.Edge]),
+        EdgeCentre = Math.Max(0.5, x[Layout.Edge + 1]),
+        EdgeRight = Math.Max(0.5, x[Layout.Edge + 2]),
+        Bow = x[Layout.Bow],
+    };
+
+    public static NipState After(SteelAction action, ReadOnlySpan<double> x, UnitTrack track, double? grit)
+    {
+        var s = Before(x);
+        switch (action.Do)
+        {
+            case "square-up":
+                var strip = track.Strip.Um + x[Layout.Strip];
+                s.Left = strip + (7 * x[Noise]);
+                s.Right = strip + (7 * x[Noise + 1]);
+                break;
+            case "stone":
+                s.EdgeLeft = Halfway(s.EdgeLeft);
+                s.EdgeCentre = Halfway(s.EdgeCentre);
+                s.EdgeRight = Halfway(s.EdgeRight);
+                break;
+            case "grind":
+            case "repair":
+                // Comes back sharp and is set afresh: as good as this unit can be made.
+                s.Left = s.Right = ((track.Unit.BandUm.Low + track.Unit.BandUm.High) / 2) + (4 * x[Noise]);
+                s.Bow = 3 * x[Noise + 1];
+                s.EdgeLeft = s.EdgeCentre = s.EdgeRight = SteelDefaults.EdgeGroundUm.Mean;
+                break;
+        }
+        var known = action.Do == "square-up" ? (1, 1) : track.Memory.Direction;
+        s.Left -= Moves(action.Left, known.Item1, 0, x);
+        s.Right -= Moves(action.Right, known.Item2, 1, x);
+        if (action.LapMinutes > 0) Lap(ref s, action.LapMinutes, x, track.Unit, grit);
+        return s;
+    }
+
+    private static double Halfway(double edge) => (edge + SteelDefaults.EdgeLappedUm.Mean) / 2;
+
+    private static double Moves(int n, int direction, int side, ReadOnlySpan<double> x)
+    {
+        if (n == 0) return 0;
+        var click = Math.Max(LeastClickUm, x[Theta + Layout.Click] + (x[Theta + Layout.ClickSide] * (side == 0 ? 1 : -1)));
+        var now = Math.Sign(n);
+        var lost = direction == now ? 0 : Math.Max(0, x[Theta + Layout.LostMotion + side]) * (direction == 0 ? 0.5 : 1);
+        var scatter = SteelDefaults.ClickNoiseUm * Math.Sqrt(Math.Abs(n)) + (direction == now ? 0 : SteelDefaults.ReversalNoiseUm);
+        return (n * click) - (now * Math.Min(lost, Math.Abs(n) * click)) + (scatter * x[Noise + side]);
+    }
+
+    private static void Lap(ref NipState s, double minutes, ReadOnlySpan<double> x, UnitDescription unit, double? grit)
+    {
+        var rate = x[Theta + Layout.LapOpening] + (Layout.GritClass(grit) is var c and >= 0 ? x[Theta + c] : 0);
+        rate = Math.Max(0.2, rate) * minutes;
+        var fresh = Math.Max(1, SteelDefaults.EdgeLappedUm.Mean + (SteelDefaults.EdgeLappedUm.Sd * x[Noise + 2]));
+        var centre = ((s.Left + s.Right) / 2) + s.Bow;
+        s.EdgeLeft = Sharpen(s.EdgeLeft, s.Left);
+        s.EdgeCentre = Sharpen(s.EdgeCentre, centre);
+        s.EdgeRight = Sharpen(s.EdgeRight, s.Right);
+        s.Left += rate * LapBite.At(s.Left);
+        s.Right += rate * LapBite.At(s.Right);
+
+        double Sharpen(double edge, double gap)
+        {
+            var leaves = LapBite.Leaves(minutes, LapBite.At(gap), unit.Relief);
+            return (leaves * edge) + ((1 - leaves) * Math.Min(edge, fresh));
+        }
+    }
+}

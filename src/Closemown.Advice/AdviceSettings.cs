@@ -1,0 +1,78 @@
+namespace Closemown.Advice;
+
+/// <summary>What things are worth, in minutes of the person's time; and how long they take. All are choices of ours with these defaults.</summary>
+public sealed record AdviceSettings
+{
+    public static AdviceSettings Default { get; } = new();
+
+    /// <summary>The one dial a person sees: above 1 saves minutes, below 1 saves the cut.</summary>
+    public double PriceOfMinute { get; init; } = 1;
+
+    /// <summary>A wholly torn mowing.</summary>
+    public double TornMowing { get; init; } = 30;
+
+    /// <summary>A mowing out of tolerance.</summary>
+    public double OutOfTolerance { get; init; } = 20;
+
+    /// <summary>A µm pressed for an hour, up to <see cref="PressingKneeUm"/>.</summary>
+    public double PressedUmHour { get; init; } = 0.3;
+
+    /// <summary>A µm pressed for an hour, beyond.</summary>
+    public double HardPressedUmHour { get; init; } = 3;
+
+    public double PressingKneeUm { get; init; } = 8;
+
+    /// <summary>A µm of the bedknife used up.</summary>
+    public double KnifeUm { get; init; } = 0.1;
+
+    /// <summary>A µm of the reel used up.</summary>
+    public double ReelUm { get; init; } = 0.35;
+
+    /// <summary>A µm of bluntness carried forward, above <see cref="BluntAboveUm"/>.</summary>
+    public double BluntUm { get; init; } = 0.8;
+
+    public double BluntAboveUm { get; init; } = 9;
+
+    /// <summary>Guard on the pressing side, µm.</summary>
+    public double GuardUm { get; init; } = 4;
+
+    /// <summary>Share of its minutes that a check has to earn now; the rest it earns at the next mowings.</summary>
+    public double CheckShare { get; init; } = 0.5;
+
+    public double OpenSittingMinutes { get; init; } = 5;
+    public double PaperCutMinutes { get; init; } = 0.5;
+    public double DragMinutes { get; init; } = 1.5;
+    public double ContactMinutes { get; init; } = 0.3;
+    public double TorchMinutes { get; init; } = 0.3;
+    public double FeelerMinutes { get; init; } = 1.0;
+    public double FitMinutes { get; init; } = 2;
+    public double ClicksMinutes { get; init; } = 0.5;
+    public double ClickMinutes { get; init; } = 0.3;
+    public double LapSetUpMinutes { get; init; } = 8;
+    public double SquareUpMinutes { get; init; } = 6;
+    public double StoneMinutes { get; init; } = 15;
+    public double OwnGrindMinutes { get; init; } = 120;
+    public double SentGrindMinutes { get; init; } = 600;
+
+    /// <summary>Steel a grind takes off knife and reel, µm each.</summary>
+    public double GrindUm { get; init; } = 80;
+
+    /// <summary>Most steps of an adjuster in one go.</summary>
+    public const int MostClicks = 2;
+
+    /// <summary>Minutes of one round of lapping at most, and rounds at most without a better cut.</summary>
+    public const double LapRoundMinutes = 2;
+
+    public const int LapRounds = 3;
+
+    /// <summary>Minutes a check of that kind takes at so many stations.</summary>
+    public double CheckMinutes(string kind, int stations) => stations * kind switch
+    {
+        "paper-cut" => PaperCutMinutes,
+        "paper-drag" => DragMinutes,
+        "contact" => ContactMinutes,
+        "torch" => TorchMinutes,
+        "feeler" => FeelerMinutes,
+        _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "not a check"),
+    };
+}

@@ -1,0 +1,82 @@
+using Closemown.Steel;
+
+namespace Closemown.Advice;
+
+/// <summary>What may be done now, by the rules that no reckoning may overrule.</summary>
+internal static class Candidates
+{
+    private const int MostOut = 6;
+    private const int MostIn = 8;
+    private const int MostApart = 3;
+    private const double BluntUm = 6;
+
+    public static List<SteelAction> Actions(SteelBelief belief, bool checkedThisSitting)
+    {
+        var m = belief.Track.Memory;
+        var actions = new List<SteelAction>();
+        if (!m.Heavy) actions.Add(SteelAction.Leave);          // a heavy touch is never left as it is
+        if (!checkedThisSitting) return actions.Count > 0 ? actions : [SteelAction.Leave];
+        var apart = MayDiffer(belief) ? MostApart : 1;
+        var leftTouched = m.Touched(0) || m.Touched(1);
+        var rightTouched = m.Touched(2) || m.Touched(1);
+        for (var l = -MostOut; l <= MostIn; l++)
+        {
+            for (var r = l - apart; r <= l + apart; r++)
+            {
+                if ((l == 0 && r == 0) || r < -MostOut || r > MostIn) continue;
+                if ((l > 0 && leftTouched) || (r > 0 && rightTouched)) continue;      // an end that touched gets no step in
+                actions.Add(new("clicks", l, r));
+            }
+        }
+        if (MayLap(belief))
+        {
+            for (var l = -1; l <= AdviceSettings.MostClicks; l++)
+            {
+                for (var r = Math.Max(-1, l - 1); r <= Math.Min(AdviceSettings.MostClicks, l + 1); r++)
+                {
+                    actions.Add(new("lap", l, r, 1));
+                    actions.Add(new("lap", l, r, AdviceSettings.LapRoundMinutes));
+                }
+            }
+        }
+        if (m.Upset is not null || (!m.EndsCompared && belief.TiltClicks.Sd > 2)) AddSquareUp(belief, actions);
+        if (m.LapsInVain >= AdviceSettings.LapRounds || Enumerable.Range(0, 3).Max(s => belief.EdgeUm(s).P05) > 25)
+        {
+            if (!m.Sitting.Any(e => e.Is("stone"))) actions.Add(new("stone"));
+            actions.Add(new(belief.Track.Unit.Owns.Contains("grinder") ? "grind" : "repair"));
+        }
+        return actions;
+    }
+
+    /// <summary>Whether the ends are known to differ by something that tells them apart: drag, contact, a feeler, or an opening learned per side.</summary>
+    public static bool MayDiffer(SteelBelief belief)
+    {
+        if (belief.Track.Memory.EndsCompared) return true;
+        var l = belief.OpeningUmPerHour(0);
+        var r = belief.OpeningUmPerHour(1);
+        return Math.Abs(l.Mean - r.Mean) > 2 * Math.Sqrt((l.Sd * l.Sd) + (r.Sd * r.Sd));
+    }
+
+    /// <summary>Never lap where a blade presses hard, where the edge is not the fault, or a fourth round in vain.</summary>
+    private static bool MayLap(SteelBelief belief)
+    {
+        var m = belief.Track.Memory;
+        if (m.Heavy || m.LapsInSitting >= AdviceSettings.LapRounds || m.LapsInVain >= AdviceSettings.LapRounds) return false;
+        for (var s = 0; s < 3; s++)
+        {
+            if (belief.ClearanceUm(s).Below(-12) > 0.10) return false;
+        }
+        return Enumerable.Range(0, 3).Any(s => belief.EdgeUm(s).Mean > BluntUm);
+    }
+
+    private static void AddSquareUp(SteelBelief belief, List<SteelAction> actions)
+    {
+        var (low, high) = belief.Track.Unit.BandUm;
+        var click = Math.Max(2, belief.ClickUm(0).Mean);
+        var n = (int)Math.Round((belief.Track.Strip.Um - ((low + high) / 2)) / click);
+        for (var k = n - 1; k <= n + 1; k++)
+        {
+            if (k >= 0) actions.Add(new("square-up", k, k));
+        }
+    }
+}

@@ -1,1 +1,0 @@
-namespace Closemown.Advice; internal static class Placeholder;

@@ -1,0 +1,110 @@
+using Closemown.Estimation;
+using Closemown.Steel;
+
+namespace Closemown.Advice;
+
+/// <summary>An action with what it is expected to cost in all, minutes.</summary>
+internal sealed record RankedAction(SteelAction Action, double Loss);
+
+/// <summary>A check with what it is expected to save, minutes, before its own minutes.</summary>
+internal sealed record RankedCheck(CheckOffer Offer, double Gain, double Net);
+
+/// <summary>Actions and checks ranked by expected loss over draws of the belief.</summary>
+/// <remarks>
+/// Losses form one matrix (actions × draws), the probabilities of what a check may show another (draws × outcomes);
+/// a check is worth the best expected loss now less the mean best expected loss after it (value of information).
+/// </remarks>
+internal sealed class Ranking
+{
+    public const int DrawCount = 256;
+    private const ulong Seed = 20260202;
+    private readonly UnitTrack track;
+    private readonly AdviceSettings set;
+    private readonly SteelDraws draws;
+    private readonly List<SteelAction> actions;
+    private readonly double[][] loss;
+
+    public Ranking(SteelBelief belief, AdviceSettings settings, List<SteelAction> actions, double? grit)
+    {
+        (track, set, this.actions) = (belief.Track, settings, actions);
+        Mowing = new MowingLoss(settings, track.Unit, track.Memory.UsualHours);
+        draws = SteelDraws.Of(belief.Last, DrawCount, Seed, ActionEffect.Extras);
+        Grit = grit;
+        loss = new double[actions.Count][];
+        for (var a = 0; a < actions.Count; a++)
+        {
+            loss[a] = new double[DrawCount];
+            var fixedCost = (actions[a].Minutes(set) * set.PriceOfMinute) + SteelUsed(actions[a]);
+            for (var k = 0; k < DrawCount; k++) loss[a][k] = fixedCost + Mowing.Of(ActionEffect.After(actions[a], draws[k], track, grit), draws[k]);
+        }
+        Actions = [.. actions.Select((a, i) => new RankedAction(a, loss[i].Average())).OrderBy(r => r.Loss)];
+    }
+
+    public MowingLoss Mowing { get; }
+
+    public double? Grit { get; }
+
+    public SteelDraws Draws => draws;
+
+    /// <summary>Best first.</summary>
+    public IReadOnlyList<RankedAction> Actions { get; }
+
+    public RankedAction Best => Actions[0];
+
+    public double LossOf(SteelAction action) => Actions.First(r => r.Action == action).Loss;
+
+    /// <summary>Steel a plan takes off, in minutes: a lap's opening is shared by knife and reel.</summary>
+    private double SteelUsed(SteelAction a)
+    {
+        var each = a.Do is "grind" or "repair" ? set.GrindUm : a.LapMinutes * SteelDefaults.LapUmPerMinute.Mean / 2;
+        return each * (set.KnifeUm + set.ReelUm);
+    }
+
+    /// <summary>The checks on offer, most worth first.</summary>
+    public List<RankedCheck> Checks(IEnumerable<CheckOffer> offers) =>
+        [.. offers.Select(o =>
+        {
+            var gain = Gain([.. o.Checks(track)]);
+            return new RankedCheck(o, gain, gain - (set.CheckShare * set.PriceOfMinute * o.Minutes(set)));
+        }).OrderByDescending(r => r.Net)];
+
+    private double Gain(Check[] checks)
+    {
+        var outcomes = checks.Aggregate(1, (n, c) => n * (c.CutPoints.Length + 1));
+        var weight = new double[outcomes * DrawCount];
+        Span<double> p = stackalloc double[8];
+        for (var k = 0; k < DrawCount; k++)
+        {
+            var x = draws[k];
+            weight[k] = 1.0 / DrawCount;
+            var so = 1;
+            foreach (var check in checks)
+            {
+                var eta = 0.0;
+                foreach (var t in check.Terms) eta += t.Weight * x[t.Step < 0 ? Layout.StateSize + t.Index : t.Index];
+                var n = check.CutPoints.Length + 1;
+                Categories.Probabilities(eta, 0, check.SdUm, check.CutPoints, p[..n]);
+                for (var o = so - 1; o >= 0; o--)
+                {
+                    var w = weight[(o * DrawCount) + k];
+                    for (var c = n - 1; c >= 0; c--) weight[(((o * n) + c) * DrawCount) + k] = w * p[c];
+                }
+                so *= n;
+            }
+        }
+        var after = 0.0;
+        for (var o = 0; o < outcomes; o++)
+        {
+            var w = weight.AsSpan(o * DrawCount, DrawCount);
+            var best = double.PositiveInfinity;
+            foreach (var row in loss)
+            {
+                var sum = 0.0;
+                for (var k = 0; k < DrawCount; k++) sum += w[k] * row[k];
+                best = Math.Min(best, sum);
+            }
+            after += best;
+        }
+        return Best.Loss - after;
+    }
+}

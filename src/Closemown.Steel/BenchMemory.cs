@@ -1,0 +1,236 @@
+using Closemown.Entries;
+
+namespace Closemown.Steel;
+
+/// <summary>What the last entries mean for the next step at the bench: sittings, directions, touches, laps, doubts.</summary>
+/// <remarks>Plain facts, no estimates.</remarks>
+public sealed class BenchMemory
+{
+    private static readonly HashSet<string> Bench = ["fit", "paper-cut", "paper-drag", "contact", "torch", "feeler", "clicks", "square-up", "lap", "stone", "grind", "rebuild", "gauge", "screw", "locked"];
+    private static readonly HashSet<string> NipChecks = ["paper-cut", "paper-drag", "contact", "torch", "feeler"];
+    private static readonly HashSet<string> Changes = ["clicks", "square-up", "lap", "stone", "grind", "rebuild"];
+    private static readonly TimeSpan Gap = TimeSpan.FromHours(6);
+    private readonly List<double> hours = [];
+    private readonly List<DateTimeOffset> mowings = [];
+    private readonly int?[] lastContact = [null, null, null];
+    private readonly bool[] touched = [false, false, false];
+    private DateTimeOffset? lastBench;
+
+    /// <summary>Direction of the last move of each adjuster: +1 in, −1 out, 0 not known.</summary>
+    public (int Left, int Right) Direction { get; private set; }
+
+    /// <summary>Entries of the sitting that is open, in order; empty when none is.</summary>
+    public IReadOnlyList<Entry> Sitting => sitting;
+
+    private readonly List<Entry> sitting = [];
+
+    /// <summary>Entry that makes the fit worth asking for before anything else (a new unit, a rebuild, a strike); null when none does.</summary>
+    public string? FitWanted { get; private set; } = "new";
+
+    /// <summary>The <c>fit</c> entry after which no check can be believed, until a repair.</summary>
+    public Entry? BadFit { get; private set; }
+
+    /// <summary>Kind and id of a reading that did not fit and has not been read again.</summary>
+    public (Entry Entry, double Surprise)? Unusual { get; private set; }
+
+    /// <summary>An odd sound behind the mower, not yet felt after.</summary>
+    public Entry? OddSound { get; private set; }
+
+    /// <summary>Whether anything was changed after which both ends have not been felt.</summary>
+    public bool FeelWanted { get; private set; }
+
+    /// <summary>Whether drag, contact or a feeler has told the ends apart since the unit was last opened or struck.</summary>
+    public bool EndsCompared { get; private set; }
+
+    /// <summary>Laps since the last mowing, or since the paper last cut better.</summary>
+    public int LapsInVain { get; private set; }
+
+    /// <summary>Rounds of lapping in this sitting.</summary>
+    public int LapsInSitting => sitting.Count(e => e.Is("lap"));
+
+    /// <summary>Times each kind of check was done since the last change.</summary>
+    public IReadOnlyDictionary<string, int> DoneSinceChange => doneSinceChange;
+
+    private readonly Dictionary<string, int> doneSinceChange = [];
+
+    /// <summary>The rebuild, grind or strike after which nothing but checks has come; null when none.</summary>
+    public Entry? Upset { get; private set; }
+
+    public Entry? LastMow { get; private set; }
+
+    public Entry? Last { get; private set; }
+
+    /// <summary>Advice that was declined.</summary>
+    public IReadOnlySet<string> Declined => declined;
+
+    private readonly HashSet<string> declined = new(StringComparer.Ordinal);
+
+    private int? worstPaperBeforeLap;
+
+    private int? worstPaper;
+
+    /// <summary>The last contact felt at a station: 0 heavy, 1 light, 2 none; null where never or long changed.</summary>
+    public int? LastContact(int station) => lastContact[station];
+
+    /// <summary>Whether an end touched at the last feeling, and nothing has come between since.</summary>
+    public bool Touched(int station) => touched[station];
+
+    /// <summary>Whether a heavy touch was felt and not backed off since.</summary>
+    public bool Heavy => lastContact.Any(c => c == 0);
+
+    /// <summary>Whether a sitting is open at a time.</summary>
+    public bool AtBench(DateTimeOffset now) => sitting.Count > 0 && lastBench is { } t && now - t <= Gap;
+
+    /// <summary>Hours of a usual mowing: the middle of the last nine, 1 before the first.</summary>
+    public double UsualHours => hours.Count == 0 ? 1.0 : Middle(hours.TakeLast(9));
+
+    /// <summary>Days between mowings: the middle of the last nine gaps; null before the second.</summary>
+    public double? UsualDays => mowings.Count < 2 ? null
+        : Middle(mowings.Zip(mowings.Skip(1), (a, b) => (b - a).TotalDays).TakeLast(9));
+
+    internal void Add(Entry e, double hoursMown, double? surprise)
+    {
+        var kind = e.Kind.Name;
+        if (Bench.Contains(kind))
+        {
+            if (lastBench is { } t && e.At - t > Gap) sitting.Clear();
+            lastBench = e.At;
+            sitting.Add(e);
+        }
+        if (Unusual is { } odd && kind == odd.Entry.Kind.Name && e.Id != odd.Entry.Id) Unusual = null;
+        if (surprise is { } p && NipChecks.Contains(kind)) Unusual = (e, p);
+        if (FitWanted is not null && Bench.Contains(kind) && kind != "rebuild") FitWanted = null;
+        switch (kind)
+        {
+            case "fit":
+                BadFit = FitRules.Bad(e) is null ? null : e;
+                break;
+            case "decline":
+                declined.Add(e.Word("advice")!);
+                Unusual = null;
+                break;
+            case "paper-cut":
+                Paper(e);
+                break;
+            case "contact":
+                Contact(e);
+                break;
+            case "paper-drag":
+            case "feeler":
+                if (e[e.Kind.IndexOf(Stations.Left)] is not null && e[e.Kind.IndexOf(Stations.Right)] is not null) EndsCompared = true;
+                break;
+            case "swath":
+                if (e.Word("sound") is "ticks" or "louder") OddSound = e;
+                break;
+            case "clicks":
+                Turned(e.Number("left") ?? 0, e.Number("right") ?? 0);
+                break;
+            case "square-up":
+                Direction = (1, 1);
+                EndsCompared = true;
+                Clear();
+                break;
+            case "lap":
+                worstPaperBeforeLap ??= worstPaper;
+                LapsInVain++;
+                Clear();
+                break;
+            case "stone":
+            case "grind":
+                LapsInVain = 0;
+                worstPaperBeforeLap = null;
+                if (kind == "grind") (Upset, EndsCompared, Direction) = (e, false, (0, 0));
+                Clear();
+                break;
+            case "rebuild":
+                (BadFit, Upset, EndsCompared, Direction, LapsInVain, FitWanted) = (null, e, false, (0, 0), 0, "rebuild");
+                worstPaperBeforeLap = null;
+                Clear();
+                break;
+            case "strike":
+                (Upset, EndsCompared, FitWanted) = (e, false, "strike");
+                Clear();
+                break;
+            case "mow":
+                Mown(e, hoursMown);
+                break;
+        }
+        if (NipChecks.Contains(kind))
+        {
+            foreach (var s in Stations.All.Where(s => e[e.Kind.IndexOf(s)] is not null))
+                doneSinceChange[$"{kind} {s}"] = doneSinceChange.GetValueOrDefault($"{kind} {s}") + 1;
+        }
+        if (Changes.Contains(kind))
+        {
+            FeelWanted = true;
+            doneSinceChange.Clear();
+        }
+        Last = e;
+    }
+
+    private void Mown(Entry e, double hoursMown)
+    {
+        sitting.Clear();
+        doneSinceChange.Clear();
+        LastMow = e;
+        LapsInVain = 0;
+        worstPaperBeforeLap = null;
+        worstPaper = null;
+        Upset = null;
+        FeelWanted = false;
+        if (hoursMown > 0)
+        {
+            hours.Add(hoursMown);
+            mowings.Add(e.At);
+        }
+        Array.Fill(lastContact, null);
+        Array.Fill(touched, false);
+    }
+
+    private void Paper(Entry e)
+    {
+        var worst = Stations.All.Select(s => e.Word(s)).Where(w => w is not null).Select(w => Array.IndexOf(Checks.Words["paper-cut"], w)).DefaultIfEmpty(0).Sum();
+        if (LapsInVain > 0 && worstPaperBeforeLap is { } before && worst < before) (LapsInVain, worstPaperBeforeLap) = (0, null);
+        worstPaper = worst;
+    }
+
+    private void Contact(Entry e)
+    {
+        for (var s = 0; s < 3; s++)
+        {
+            if (e.Word(Stations.All[s]) is not { } word) continue;
+            lastContact[s] = Array.IndexOf(Checks.Words["contact"], word);
+            touched[s] = lastContact[s] < 2;
+        }
+        OddSound = null;
+        if (lastContact[0] is not null && lastContact[2] is not null)
+        {
+            FeelWanted = false;
+            EndsCompared = true;
+        }
+    }
+
+    private void Turned(double left, double right)
+    {
+        Direction = (left == 0 ? Direction.Left : Math.Sign(left), right == 0 ? Direction.Right : Math.Sign(right));
+        for (var s = 0; s < 3; s++)
+        {
+            var moved = s == 0 ? left : s == 2 ? right : left + right;
+            if (s == 1 ? left != 0 || right != 0 : moved != 0) lastContact[s] = null;
+            if (moved < 0) touched[s] = false;
+        }
+    }
+
+    /// <summary>What was felt before no longer holds.</summary>
+    private void Clear()
+    {
+        Array.Fill(lastContact, null);
+        Array.Fill(touched, false);
+    }
+
+    private static double Middle(IEnumerable<double> values)
+    {
+        var sorted = values.Order().ToArray();
+        return sorted[sorted.Length / 2];
+    }
+}

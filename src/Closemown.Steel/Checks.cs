@@ -1,0 +1,109 @@
+using Closemown.Entries;
+using Closemown.Estimation;
+
+namespace Closemown.Steel;
+
+/// <summary>What each kind of check sees of the steel.</summary>
+public static class Checks
+{
+    private const double StripErrorInCut = -0.5;        // an error of the strip's thickness moves both cut-points about half as far
+    private const double DragHalfWidthUm = 8;
+    private const double HeavyUm = -12;
+    private const double TouchUm = 4;
+    private const double ThinUm = 8;
+    private const double WideUm = 20;
+    private const double RaggedAboveCleanUm = 5;
+    private const double UncutAboveCleanUm = 40;
+
+    /// <summary>Categories of each kind in ascending order of what it sees.</summary>
+    public static IReadOnlyDictionary<string, string[]> Words { get; } = new Dictionary<string, string[]>
+    {
+        ["paper-cut"] = ["cuts", "nicks", "folds"],
+        ["paper-drag"] = ["tight", "slight", "loose"],
+        ["contact"] = ["heavy", "light", "none"],
+        ["torch"] = ["none", "thin", "wide"],
+        ["swath"] = ["clean", "ragged", "uncut"],
+        ["feeler"] = ["below", "between", "above"],
+    };
+
+    /// <summary>The check of a kind at a station as it would be done plainly: one dry layer of the strip in use, no blade named, machine cold.</summary>
+    /// <param name="kind">One of the keys of <see cref="Words"/>.</param>
+    /// <param name="station">0 left, 1 centre, 2 right.</param>
+    /// <param name="unit">The unit.</param>
+    /// <param name="strip">The strip in use.</param>
+    public static Check Of(string kind, int station, UnitDescription unit, PaperStrip strip)
+    {
+        ArgumentNullException.ThrowIfNull(kind);
+        return Of(kind, station, unit, strip, new Manner());
+    }
+
+    internal static Check Of(string kind, int station, UnitDescription unit, PaperStrip strip, Manner m)
+    {
+        var gap = Stations3.ClearanceTerms(unit, station);
+        var edge = Term.State(0, Layout.Edge + station, 1);
+        double[] cuts;
+        Term[] terms;
+        switch (kind)
+        {
+            case "paper-cut":
+                var (cut, fold) = strip.CutPoints(m.Layers, m.Damp);
+                cuts = [cut, fold];
+                terms = [.. gap, edge, Term.State(0, Layout.Strip, StripErrorInCut * m.Layers), Term.Constant(Layout.PaperOffset, strip.Tried ? SteelDefaults.TriedStripShare : 1)];
+                break;
+            case "paper-drag":
+                cuts = [strip.Um - DragHalfWidthUm, strip.Um + DragHalfWidthUm];
+                terms = [.. gap, Term.State(0, Layout.Strip, -1)];
+                break;
+            case "contact":
+                cuts = [HeavyUm, TouchUm];
+                terms = [.. gap, Term.Constant(Layout.Touch, -1)];
+                break;
+            case "torch":
+                cuts = [ThinUm, WideUm];
+                terms = [edge];
+                break;
+            case "swath":
+                cuts = [unit.CleanUm.Mean + RaggedAboveCleanUm, unit.CleanUm.Mean + UncutAboveCleanUm];
+                terms = [.. gap, edge, Term.Constant(Layout.CleanOffset, -1)];
+                break;
+            case "feeler":
+                cuts = [30, 50];
+                terms = gap;
+                break;
+            default:
+                throw new ArgumentOutOfRangeException(nameof(kind), kind, "not a check");
+        }
+        var scatter = SteelDefaults.ScatterUm[kind];
+        var variance = scatter * scatter;
+        if (kind is "paper-cut" or "paper-drag" && !m.BladeNamed) variance += SteelDefaults.UnnamedBladeUm * SteelDefaults.UnnamedBladeUm;
+        if (m.Warm && kind != "torch") variance += SteelDefaults.WarmScatterUm * SteelDefaults.WarmScatterUm;
+        if (m.Damp) variance += 9;
+        return new(kind, station, terms, cuts, Words[kind], Math.Sqrt(variance));
+    }
+
+    /// <summary>The readings of an entry, station by station; empty where the entry is no such check.</summary>
+    internal static List<CheckRead> Read(Entry e, UnitDescription unit, PaperStrip strip)
+    {
+        var reads = new List<CheckRead>(3);
+        if (!Words.ContainsKey(e.Kind.Name)) return reads;
+        var manner = new Manner(e.Number("layers") ?? 1, e.Flag("damp") ?? false, e.Word("blade") is not null, e.Word("state") is "just-run" or "sun");
+        for (var s = 0; s < 3; s++)
+        {
+            var station = Stations.All[s];
+            if (e.Feeler(station) is { } f)
+                reads.Add(new(Of(e.Kind.Name, s, unit, strip, manner), -1, f.GoUm ?? double.NegativeInfinity, f.NoGoUm ?? double.PositiveInfinity));
+            else if (e.Word(station) is { } word)
+                reads.Add(new(Of(e.Kind.Name, s, unit, strip, manner), Array.IndexOf(Words[e.Kind.Name], word), 0, 0));
+        }
+        return reads;
+    }
+}
+
+/// <summary>How a check was done.</summary>
+internal readonly record struct Manner(double Layers, bool Damp, bool BladeNamed, bool Warm)
+{
+    public Manner()
+        : this(1, false, false, false)
+    {
+    }
+}

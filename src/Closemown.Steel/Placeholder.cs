@@ -1,1 +1,0 @@
-namespace Closemown.Steel; internal static class Placeholder;

@@ -1,0 +1,105 @@
+using Closemown.Entries;
+
+namespace Closemown.Steel;
+
+/// <summary>What is known of a cutting unit by description; unknown things stay unknown.</summary>
+public sealed record UnitDescription
+{
+    public required string Name { get; init; }
+
+    public int? Blades { get; init; }
+
+    public double? ReelMm { get; init; }
+
+    public double WidthMm { get; init; } = SteelDefaults.WidthMm;
+
+    /// <summary>One click as told, µm, or null.</summary>
+    public double? ToldClickUm { get; init; }
+
+    public double? ToldClickSdUm { get; init; }
+
+    /// <summary>What one step of the adjuster is called: click, flat or notch.</summary>
+    public string AdjusterStep { get; init; } = "click";
+
+    /// <summary>The way an adjuster turns to come in, or null where it was not said.</summary>
+    public string? InTurns { get; init; }
+
+    public IReadOnlyList<double> AdjusterAtMm { get; init; } = SteelDefaults.AdjusterAtMm;
+
+    public IReadOnlyList<double> StationAtMm { get; init; } = SteelDefaults.StationAtMm;
+
+    /// <summary>Clearance in tolerance, µm.</summary>
+    public (double Low, double High) BandUm { get; init; } = SteelDefaults.BandUm;
+
+    public Prior CleanUm { get; init; } = SteelDefaults.CleanUm;
+
+    /// <summary>Whether the blades have a relief grind; null where unknown.</summary>
+    public bool? Relief { get; init; }
+
+    /// <summary>Grits at hand; empty where not told.</summary>
+    public IReadOnlyList<double> Grits { get; init; } = [];
+
+    public IReadOnlySet<string> Owns { get; init; } = new HashSet<string>(StringComparer.Ordinal) { "strip", "gauge", "torch" };
+
+    public IReadOnlyDictionary<string, Prior> Priors { get; init; } = new Dictionary<string, Prior>();
+
+    /// <summary>The starting value of that name: the person's own, or the default.</summary>
+    public Prior Start(string name, Prior byDefault) => Priors.TryGetValue(name, out var p) ? p : byDefault;
+
+    /// <summary>One click before the record has taught anything, µm.</summary>
+    public Prior ClickStart => Priors.TryGetValue("clickUm", out var p) ? p
+        : ToldClickUm is { } told ? new(told, ToldClickSdUm ?? (told * SteelDefaults.ToldClickShare))
+        : SteelDefaults.ClickUm;
+
+    /// <summary>How much each end's clearance counts at a station: linear along the width, beyond the adjusters too.</summary>
+    public (double Left, double Right) Weights(int station)
+    {
+        var span = AdjusterAtMm[1] - AdjusterAtMm[0];
+        var right = (StationAtMm[station] - AdjusterAtMm[0]) / span;
+        return (1 - right, right);
+    }
+
+    /// <summary>All <c>unit</c> entries of that unit in order: a later one changes only the fields it names.</summary>
+    public static UnitDescription Of(string name, IEnumerable<Entry> unitEntries)
+    {
+        ArgumentNullException.ThrowIfNull(unitEntries);
+        var u = new UnitDescription { Name = name };
+        return unitEntries.Aggregate(u, With);
+    }
+
+    private static UnitDescription With(UnitDescription u, Entry e)
+    {
+        var band = e.Numbers("bandUm") is { } b && b[0] < b[1] ? (b[0], b[1])
+            : e.Word("setting") switch
+            {
+                "light-contact" => SteelDefaults.LightContactBandUm,
+                "clear" => SteelDefaults.ClearBandUm,
+                _ => u.BandUm,
+            };
+        var priors = u.Priors;
+        if (e.Priors("priors") is { } more)
+        {
+            var all = new Dictionary<string, Prior>(u.Priors);
+            foreach (var (key, prior) in more) all[key] = prior;
+            priors = all;
+        }
+        return u with
+        {
+            Blades = e.Number("blades") is { } n ? (int)n : u.Blades,
+            ReelMm = e.Number("reelMm") ?? u.ReelMm,
+            WidthMm = e.Number("widthMm") ?? u.WidthMm,
+            ToldClickUm = e.Number("clickUm") ?? u.ToldClickUm,
+            ToldClickSdUm = e.Number("clickSdUm") ?? u.ToldClickSdUm,
+            AdjusterStep = e.Word("adjusterStep") ?? u.AdjusterStep,
+            InTurns = e.Word("inTurns") ?? u.InTurns,
+            AdjusterAtMm = e.Numbers("adjusterAtMm") is { } a && a[1] - a[0] >= 20 ? a : u.AdjusterAtMm,
+            StationAtMm = e.Numbers("stationAtMm") ?? u.StationAtMm,
+            BandUm = band,
+            CleanUm = new(e.Number("cleanUm") ?? u.CleanUm.Mean, e.Number("cleanSdUm") ?? u.CleanUm.Sd),
+            Relief = e.Word("relief") is { } r ? r == "yes" : u.Relief,
+            Grits = e.Numbers("grits") ?? u.Grits,
+            Owns = e.Texts("owns") is { } o ? new HashSet<string>(o, StringComparer.Ordinal) : u.Owns,
+            Priors = priors,
+        };
+    }
+}
