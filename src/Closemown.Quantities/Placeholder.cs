@@ -1,1 +1,0 @@
-namespace Closemown.Quantities; internal static class Placeholder;
