@@ -98,7 +98,7 @@ public static class EntryReader
             var i = kind.IndexOf(property.Name);
             if (i >= 0)
             {
-                values[i] = FieldReader.Read(kind.Fields[i], property.Value, head.Confirmed, faults);
+                values[i] = FieldReader.Read(kind, kind.Fields[i], property.Value, head.Confirmed, faults);
             }
             else
             {

@@ -3,14 +3,14 @@ namespace Closemown.Entries;
 /// <summary>Short ways to write a row of the field tables.</summary>
 internal static class FieldForms
 {
-    public static FieldSpec Number(string name, double low, double high, string help, bool plausible = false) =>
-        new(name, FieldForm.Number, help) { Low = low, High = high, Plausible = plausible ? name : "" };
+    public static FieldSpec Number(string name, double low, double high, string help) =>
+        new(name, FieldForm.Number, help) { Low = low, High = high };
 
-    public static FieldSpec Whole(string name, double low, double high, string help, bool plausible = false) =>
-        new(name, FieldForm.Whole, help) { Low = low, High = high, Plausible = plausible ? name : "" };
+    public static FieldSpec Whole(string name, double low, double high, string help) =>
+        new(name, FieldForm.Whole, help) { Low = low, High = high };
 
     public static FieldSpec HalfSteps(string name, double low, double high, string help) =>
-        new(name, FieldForm.HalfSteps, help) { Low = low, High = high, Plausible = "clicks" };
+        new(name, FieldForm.HalfSteps, help) { Low = low, High = high };
 
     public static FieldSpec Word(string name, string help, params string[] words) => new(name, FieldForm.Word, help) { Words = words };
 

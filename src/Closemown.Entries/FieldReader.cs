@@ -10,12 +10,12 @@ internal static class FieldReader
     private const int MaxItems = 1000;
     private const int MaxText = 2000;
 
-    public static object? Read(FieldSpec f, JsonElement value, IReadOnlyList<string> confirmed, List<EntryFault> faults)
+    public static object? Read(KindSpec kind, FieldSpec f, JsonElement value, IReadOnlyList<string> confirmed, List<EntryFault> faults)
     {
         var before = faults.Count;
         var read = f.Form switch
         {
-            FieldForm.Number or FieldForm.Whole or FieldForm.HalfSteps => Number(f, value, confirmed, faults),
+            FieldForm.Number or FieldForm.Whole or FieldForm.HalfSteps => Number(kind, f, value, confirmed, faults),
             FieldForm.Flag => value.ValueKind is JsonValueKind.True or JsonValueKind.False ? value.GetBoolean() : Fail(f, value, faults, "true or false"),
             FieldForm.Word => Word(f, value, faults),
             FieldForm.Text => Text(f, value, faults),
@@ -23,9 +23,9 @@ internal static class FieldReader
             FieldForm.Words => List(f, value, faults, (e, x) => Word(f, e, x) as string),
             FieldForm.Texts => value.ValueKind == JsonValueKind.String && Text(f, value, faults) is string one ? new[] { one } : List(f, value, faults, (e, x) => Text(f, e, x) as string),
             FieldForm.Dates => List(f, value, faults, (e, x) => Date(f, e, x) as string),
-            FieldForm.Numbers => Numbers(f, value, confirmed, faults),
-            FieldForm.NumberOrNumbers => value.ValueKind == JsonValueKind.Array ? Numbers(f, value, confirmed, faults) : Number(f, value, confirmed, faults),
-            FieldForm.GoNoGo => Feeler(f, value, confirmed, faults),
+            FieldForm.Numbers => Numbers(kind, f, value, confirmed, faults),
+            FieldForm.NumberOrNumbers => value.ValueKind == JsonValueKind.Array ? Numbers(kind, f, value, confirmed, faults) : Number(kind, f, value, confirmed, faults),
+            FieldForm.GoNoGo => Feeler(kind, f, value, confirmed, faults),
             FieldForm.Priors => Priors(f, value, faults),
             _ => throw new InvalidOperationException($"Bug in FieldReader: form {f.Form}."),
         };
@@ -38,7 +38,7 @@ internal static class FieldReader
         return null;
     }
 
-    private static object? Number(FieldSpec f, JsonElement value, IReadOnlyList<string> confirmed, List<EntryFault> faults)
+    private static object? Number(KindSpec kind, FieldSpec f, JsonElement value, IReadOnlyList<string> confirmed, List<EntryFault> faults)
     {
         if (value.ValueKind != JsonValueKind.Number || !value.TryGetDouble(out var x) || !double.IsFinite(x)) return Fail(f, value, faults, "a number");
         if (f.Form == FieldForm.Whole && x != Math.Floor(x)) return Fail(f, value, faults, "a whole number");
@@ -49,15 +49,17 @@ internal static class FieldReader
                 $"{f.Name} is {f.Help}: check the number and its unit."));
             return null;
         }
-        if (f.Plausible.Length > 0 && !confirmed.Contains(f.Name)) AskSlip(f, x, faults);
+        if (!confirmed.Contains(f.Name)) AskSlip(kind, f, x, faults);
         return x == 0 ? 0.0 : x;                 // no minus zero: it would print as another text
     }
 
-    private static void AskSlip(FieldSpec f, double x, List<EntryFault> faults)
+    private static void AskSlip(KindSpec kind, FieldSpec f, double x, List<EntryFault> faults)
     {
-        if (PlausibleRanges.Find(f.Plausible) is not { } range || UnitSlip.Check(x, range) is not { } question) return;
-        var offers = question.Candidates.Count == 0 ? "" : $" Did you mean {string.Join(" or ", question.Candidates.Select(c => $"{c.Written} (\"{f.Name}\": {EntryReader.Invariant(c.Value)})"))}?";
-        faults.Add(new(FaultCodes.Implausible, f.Name, question.Why + offers, $"Correct {f.Name}, or add \"confirmed\": [\"{f.Name}\"] if it is right as it is."));
+        var name = f.Name[(f.Name.IndexOf('.', StringComparison.Ordinal) + 1)..];
+        if (PlausibleRanges.Find(kind.Name, name) is not { } range || UnitSlip.Check(x, range) is not { } question) return;
+        var offers = question.Candidates.Count == 0 ? "" : $" Did you mean {string.Join(", or ", question.Candidates.Select(c => c.Reading))}?";
+        var values = question.Candidates.Count == 0 ? "" : $" ({string.Join(" or ", question.Candidates.Select(c => EntryReader.Invariant(Math.Round(c.Value, 6))))})";
+        faults.Add(new(FaultCodes.Implausible, f.Name, question.Why + offers, $"Correct {f.Name}{values}, or add \"confirmed\": [\"{f.Name}\"] if it is right as it is."));
     }
 
     private static object? Word(FieldSpec f, JsonElement value, List<EntryFault> faults)
@@ -101,21 +103,21 @@ internal static class FieldReader
         return items.ToArray();
     }
 
-    private static object? Numbers(FieldSpec f, JsonElement value, IReadOnlyList<string> confirmed, List<EntryFault> faults)
+    private static object? Numbers(KindSpec kind, FieldSpec f, JsonElement value, IReadOnlyList<string> confirmed, List<EntryFault> faults)
     {
         if (value.ValueKind != JsonValueKind.Array || value.GetArrayLength() is 0 or > MaxItems || (f.Count > 0 && value.GetArrayLength() != f.Count))
             return Fail(f, value, faults, f.Count > 0 ? $"a list of {f.Count} numbers" : $"a list of 1 to {MaxItems} numbers");
         var items = new List<double>();
         foreach (var e in value.EnumerateArray())
         {
-            if (Number(f, e, confirmed, faults) is not double x) return null;
+            if (Number(kind, f, e, confirmed, faults) is not double x) return null;
             items.Add(x);
         }
         if (f.Count > 1 && !items.SequenceEqual(items.Order()) && f.Name != "edgeAtMm") return Fail(f, value, faults, "a list from small to large");
         return items.ToArray();
     }
 
-    private static object? Feeler(FieldSpec f, JsonElement value, IReadOnlyList<string> confirmed, List<EntryFault> faults)
+    private static object? Feeler(KindSpec kind, FieldSpec f, JsonElement value, IReadOnlyList<string> confirmed, List<EntryFault> faults)
     {
         if (value.ValueKind != JsonValueKind.Object) return Fail(f, value, faults, "an object like {\"goUm\":30,\"noGoUm\":50}");
         double?[] limits = [null, null];
@@ -123,7 +125,7 @@ internal static class FieldReader
         for (var i = 0; i < 2; i++)
         {
             if (!value.TryGetProperty(names[i], out var v) || v.ValueKind == JsonValueKind.Null) continue;
-            if (Number(f with { Name = $"{f.Name}.{names[i]}", Form = FieldForm.Number, Plausible = "feelerUm" }, v, confirmed, faults) is not double x) return null;
+            if (Number(kind, f with { Name = $"{f.Name}.{names[i]}", Form = FieldForm.Number }, v, confirmed, faults) is not double x) return null;
             limits[i] = x;
         }
         if (limits is [null, null]) return Fail(f, value, faults, "an object with goUm, noGoUm or both");
@@ -137,6 +139,12 @@ internal static class FieldReader
         var priors = new SortedDictionary<string, Prior>(StringComparer.Ordinal);
         foreach (var p in value.EnumerateObject())
         {
+            if (!PriorNames.All.Contains(p.Name))
+            {
+                var near = Spelling.Nearest(p.Name, PriorNames.All);
+                faults.Add(new(FaultCodes.BadValue, $"{f.Name}.{Spelling.Clip(p.Name)}", "There is no starting value of that name.", near is null ? $"Names are {string.Join(", ", PriorNames.All)}." : $"Did you mean \"{near}\"?"));
+                return null;
+            }
             if (p.Value.ValueKind != JsonValueKind.Array || p.Value.GetArrayLength() != 2 || p.Value.EnumerateArray().Any(e => e.ValueKind != JsonValueKind.Number)
                 || p.Value[0].GetDouble() is var mean && !double.IsFinite(mean) || p.Value[1].GetDouble() is not (> 0 and < 1e9))
                 return Fail(f with { Name = $"{f.Name}.{p.Name}" }, p.Value, faults, "[mean, sd] with sd above 0");

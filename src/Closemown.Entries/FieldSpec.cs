@@ -64,7 +64,4 @@ public sealed record FieldSpec(string Name, FieldForm Form, string Help)
 
     /// <summary>How many numbers a list must have; 0 for any.</summary>
     public int Count { get; init; }
-
-    /// <summary>The name of its plausible range, where unit slips are asked about; empty for none.</summary>
-    public string Plausible { get; init; } = "";
 }

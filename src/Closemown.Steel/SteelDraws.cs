@@ -33,7 +33,7 @@ public sealed class SteelDraws
         belief.Mean.CopyTo(mean.AsSpan());
         for (var i = 0; i < size; i++) Array.Copy(belief.Covariance, i * size, covariance, i * width, size);
         for (var i = size; i < width; i++) covariance[(i * width) + i] = 1;
-        var wide = new GaussianState(belief.StateSize, belief.ConstantCount + extra, mean, covariance);
+        var wide = new GaussianState(belief.StateNames, [.. belief.ConstantNames, .. Enumerable.Range(0, extra).Select(i => $"extra {i}")], mean, covariance);
         var draws = Draws.From(wide, count, seed);
         return new([.. draws.Values], width);
     }
