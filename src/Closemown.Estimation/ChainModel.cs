@@ -1,0 +1,110 @@
+namespace Closemown.Estimation;
+
+/// <summary>States x₀ … x_T along a chain, constants θ, and factors on linear predictors of them.</summary>
+/// <remarks>
+/// Every factor sees one predictor η = Σ w·u − offset over at most two neighbouring states and any constants. A transition is
+/// d Gaussian factors on x_t − A x_{t−1} − B θ − offset; a starting value is one Gaussian factor. Normalised so, the
+/// evidence comes out as log p(readings). The model only grows; it is not safe for writing from several threads.
+/// </remarks>
+public sealed class ChainModel
+{
+    private readonly string[] _states;
+    private readonly string[] _constants;
+
+    /// <summary>An empty model; the counts give d and m.</summary>
+    /// <param name="stateNames">A name for each component of a state, used in messages.</param>
+    /// <param name="constantNames">A name for each constant.</param>
+    /// <exception cref="ArgumentException">There is neither a state component nor a constant.</exception>
+    public ChainModel(IReadOnlyList<string> stateNames, IReadOnlyList<string> constantNames)
+    {
+        ArgumentNullException.ThrowIfNull(stateNames);
+        ArgumentNullException.ThrowIfNull(constantNames);
+        if (stateNames.Count + constantNames.Count == 0) throw new ArgumentException("A model needs a state component or a constant.", nameof(stateNames));
+        _states = [.. stateNames];
+        _constants = [.. constantNames];
+    }
+
+    /// <summary>Components of a state, d.</summary>
+    public int StateSize => _states.Length;
+
+    /// <summary>Number of constants, m.</summary>
+    public int ConstantCount => _constants.Length;
+
+    /// <summary>Number of states so far (T + 1).</summary>
+    public int StepCount { get; private set; }
+
+    /// <summary>Number of factors so far.</summary>
+    public int FactorCount => Rows.Count;
+
+    /// <summary>Names of the state's components.</summary>
+    public IReadOnlyList<string> StateNames => _states;
+
+    /// <summary>Names of the constants.</summary>
+    public IReadOnlyList<string> ConstantNames => _constants;
+
+    internal FactorRows Rows { get; } = new();
+
+    internal bool HasIntervals { get; private set; }
+
+    /// <summary>Adds a state; returns its step: 0, 1, 2, …</summary>
+    public int AddStep() => StepCount++;
+
+    /// <summary>Adds −η²/2sd² − log(sd·√2π) with η = Σ w·u − offset.</summary>
+    /// <returns>The factor's index.</returns>
+    /// <exception cref="ArgumentException">No term; a weight or the offset is not finite; a step, component or constant does not exist; steps are not neighbours.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">sd is not positive and finite.</exception>
+    public int AddGaussian(ReadOnlySpan<Term> terms, double offset, double sd) => Add(terms, offset, 0, 0, sd, false);
+
+    /// <summary>Adds log(Φ((high − η)/sd) − Φ((low − η)/sd)): the predictor, read with spread sd, lay between the limits.</summary>
+    /// <returns>The factor's index.</returns>
+    /// <exception cref="ArgumentException">As for a Gaussian; low is not below high; neither limit is finite.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">sd is not positive and finite.</exception>
+    public int AddInterval(ReadOnlySpan<Term> terms, double offset, double low, double high, double sd)
+    {
+        if (!(low < high)) throw new ArgumentException(ErrorText.Limits(low, high), nameof(low));
+        if (double.IsInfinity(low) && double.IsInfinity(high)) throw new ArgumentException(ErrorText.NoLimit, nameof(low));
+        var index = Add(terms, offset, low, high, sd, true);
+        HasIntervals = true;
+        return index;
+    }
+
+    /// <summary>Adds an ordered category: the interval between cut-points category − 1 and category, open at the ends.</summary>
+    /// <returns>The factor's index.</returns>
+    /// <exception cref="ArgumentException">As for an interval; the cut-points do not rise or are missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">sd is not positive and finite; the category does not exist.</exception>
+    public int AddCategory(ReadOnlySpan<Term> terms, double offset, ReadOnlySpan<double> cutPoints, int category, double sd)
+    {
+        CheckCuts(cutPoints);
+        if ((uint)category > (uint)cutPoints.Length)
+            throw new ArgumentOutOfRangeException(nameof(category), category, ErrorText.Category(category, cutPoints.Length + 1));
+        var low = category == 0 ? double.NegativeInfinity : cutPoints[category - 1];
+        var high = category == cutPoints.Length ? double.PositiveInfinity : cutPoints[category];
+        return AddInterval(terms, offset, low, high, sd);
+    }
+
+    internal static void CheckCuts(ReadOnlySpan<double> cutPoints)
+    {
+        for (var k = 0; k < cutPoints.Length; k++)
+        {
+            if (!double.IsFinite(cutPoints[k])) throw new ArgumentException(ErrorText.NotFinite("A cut-point", cutPoints[k]), nameof(cutPoints));
+            if (k > 0 && !(cutPoints[k] > cutPoints[k - 1])) throw new ArgumentException(ErrorText.Cuts(cutPoints[k - 1], cutPoints[k]), nameof(cutPoints));
+        }
+    }
+
+    private int Add(ReadOnlySpan<Term> terms, double offset, double low, double high, double sd, bool interval)
+    {
+        if (!(sd > 0 && double.IsFinite(sd))) throw new ArgumentOutOfRangeException(nameof(sd), sd, ErrorText.Spread(sd));
+        if (!double.IsFinite(offset)) throw new ArgumentException(ErrorText.NotFinite("The offset", offset), nameof(offset));
+        Span<int> local = terms.Length <= 64 ? stackalloc int[64] : new int[terms.Length];
+        Span<double> weight = terms.Length <= 64 ? stackalloc double[64] : new double[terms.Length];
+        var count = Predictor.ToRow(terms, StateSize, ConstantCount, StepCount, local, weight, out var step);
+        if (count == 0) throw new ArgumentException(ErrorText.NoTerm, nameof(terms));
+        for (var p = 0; p < count; p++)
+        {
+            var sharp = Math.Abs(weight[p] / sd);
+            if (weight[p] != 0 && !(sharp > 1e-140 && sharp < 1e140)) throw new ArgumentException(ErrorText.TooSharp(weight[p], sd), nameof(terms));
+        }
+
+        return Rows.Add(step, local[..count], weight[..count], offset, low, high, sd, interval);
+    }
+}

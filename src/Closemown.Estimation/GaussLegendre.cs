@@ -1,0 +1,33 @@
+namespace Closemown.Estimation;
+
+/// <summary>Gauss–Legendre points on [−1, 1], 20 in all: the ten positive nodes and their weights.</summary>
+/// <remarks>Roots of the Legendre polynomial by Newton from Tricomi's start; Abramowitz and Stegun 1964, 25.4.29.</remarks>
+internal static class GaussLegendre
+{
+    private const int Count = 20;
+
+    public static readonly double[] Nodes = new double[Count / 2];
+    public static readonly double[] Weights = Fill();
+
+    private static double[] Fill()
+    {
+        var weights = new double[Count / 2];
+        for (var i = 0; i < weights.Length; i++)
+        {
+            var x = Math.Cos(Math.PI * (i + 0.75) / (Count + 0.5));
+            var slope = 0.0;
+            for (var round = 0; round < 8; round++)
+            {
+                double before = 1, now = x;
+                for (var k = 2; k <= Count; k++) (before, now) = (now, ((((2 * k) - 1) * x * now) - ((k - 1) * before)) / k);
+                slope = Count * ((x * now) - before) / ((x * x) - 1);
+                x -= now / slope;
+            }
+
+            Nodes[i] = x;
+            weights[i] = 2 / ((1 - (x * x)) * slope * slope);
+        }
+
+        return weights;
+    }
+}

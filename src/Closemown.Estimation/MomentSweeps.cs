@@ -1,0 +1,129 @@
+namespace Closemown.Estimation;
+
+/// <summary>Expectation propagation: every interval reading becomes a Gaussian pseudo-reading of its predictor.</summary>
+/// <remarks>
+/// A site on η is exp(−½τη² + νη). In each sweep all sites are renewed at once from their cavities: N(m, v) of the predictor
+/// less the site is N(m_c, v_c); with S² = σ² + v_c the interval's f′, f″ at (limit − m_c)/S give the matched moments, and
+/// τ = −f″/(σ² + v_c(1 + f″)), ν = (S f′ − m_c f″)/(σ² + v_c(1 + f″)): never negative, as 1 + f″ is a variance. Minka 2001, Expectation
+/// propagation for approximate Bayesian inference, UAI; Rasmussen and Williams 2006, 3.6. Sweeps run undamped from the Laplace
+/// approximation; the share of a renewal is halved only after a sweep that did not shrink the mismatch.
+/// </remarks>
+internal static class MomentSweeps
+{
+    internal enum Outcome
+    {
+        Settled,
+        Limit,
+        Broke,
+    }
+
+    /// <summary>Sweeps from the mode in U; leaves the matched mean in U and the covariance blocks in place.</summary>
+    public static Outcome Run(ChainModel model, Workspace w, SolveOptions options, out int sweeps, out double logEvidence)
+    {
+        StartFromMode(model, w);
+        double before = double.PositiveInfinity, share = 1;
+        var stalled = 0;
+        for (sweeps = 1; ; sweeps++)
+        {
+            if (!Condition(model, w)) return Broken(out logEvidence);
+            if (!Match(model, w, out var mismatch, out logEvidence)) return Broken(out logEvidence);
+            if (mismatch <= options.SweepTolerance) return Outcome.Settled;
+            stalled = mismatch > 0.5 * before ? stalled + 1 : 0;
+            if (mismatch < 1e-6 && stalled >= 4) return Outcome.Settled;
+            if (sweeps >= options.MaxSweeps) return Outcome.Limit;
+            if (mismatch > 0.9 * before) share = Math.Max(0.05, 0.5 * share);
+            before = mismatch;
+            for (var k = 0; k < model.Rows.Count; k++)
+            {
+                if (!model.Rows.Interval[k]) continue;
+                w.SitePrecision[k] += share * (w.NewPrecision[k] - w.SitePrecision[k]);
+                w.SiteShift[k] += share * (w.NewShift[k] - w.SiteShift[k]);
+            }
+        }
+    }
+
+    private static Outcome Broken(out double logEvidence)
+    {
+        logEvidence = double.NaN;
+        return Outcome.Broke;
+    }
+
+    /// <summary>The Laplace approximation as sites: same slope and curvature at the mode.</summary>
+    private static void StartFromMode(ChainModel model, Workspace w)
+    {
+        var rows = model.Rows;
+        for (var k = 0; k < rows.Count; k++)
+        {
+            if (!rows.Interval[k]) continue;
+            w.SitePrecision[k] = -w.F2[k] / (rows.Sd[k] * rows.Sd[k]);
+            w.SiteShift[k] = (w.F1[k] / rows.Sd[k]) + (w.SitePrecision[k] * w.Eta[k]);
+        }
+    }
+
+    /// <summary>Mean and covariance blocks of the Gaussian factors times the sites.</summary>
+    private static bool Condition(ChainModel model, Workspace w)
+    {
+        var rows = model.Rows;
+        int d = model.StateSize, c = w.StateCount;
+        w.Precision.CopyFrom(w.Gaussian);
+        Array.Clear(w.Step);
+        for (var k = 0; k < rows.Count; k++)
+        {
+            var eta = rows.Dot(k, w.U, d, c) - rows.Offset[k];
+            if (rows.Interval[k])
+            {
+                w.Precision.AddOuter(rows, k, w.SitePrecision[k]);
+                rows.AddTo(k, w.SiteShift[k] - (w.SitePrecision[k] * eta), w.Step, d, c);
+            }
+            else
+            {
+                rows.AddTo(k, -eta / (rows.Sd[k] * rows.Sd[k]), w.Step, d, c);
+            }
+        }
+
+        if (!w.Elimination.Factorise(w.Precision)) return false;
+        w.Elimination.Solve(w.Step);
+        for (var i = 0; i < w.U.Length; i++) w.U[i] += w.Step[i];
+        w.Selected.Fill(w.Elimination, w.Covariance);
+        return true;
+    }
+
+    /// <summary>New sites from the cavities, the largest mismatch of moments, and the evidence at the present sites.</summary>
+    private static bool Match(ChainModel model, Workspace w, out double mismatch, out double logEvidence)
+    {
+        var rows = model.Rows;
+        mismatch = 0;
+        logEvidence = Evidence.OfGaussian(w.U.Length, w.Elimination);
+        for (var k = 0; k < rows.Count; k++)
+        {
+            var m = rows.Dot(k, w.U, model.StateSize, w.StateCount) - rows.Offset[k];
+            if (!rows.Interval[k])
+            {
+                logEvidence += Evidence.LogDensity(m, rows.Sd[k]);
+                continue;
+            }
+
+            double tau = w.SitePrecision[k], nu = w.SiteShift[k], sd = rows.Sd[k];
+            var v = w.Covariance.Quadratic(rows, k);
+            var rest = 1 - (v * tau);
+            if (!(rest > 1e-12 && v > 0)) return false;
+            var vc = v / rest;
+            var mc = (m - (v * nu)) / rest;
+            var total = (sd * sd) + vc;
+            var s = Math.Sqrt(total);
+            IntervalLikelihood.Moments((rows.Low[k] - mc) / s, (rows.High[k] - mc) / s, (rows.High[k] - rows.Low[k]) / s,
+                out var f, out var f1, out var f2, out var kept);
+            f2 = Math.Min(0, f2);
+            var left = (sd * sd) + (vc * kept);
+            w.NewPrecision[k] = -f2 / left;
+            w.NewShift[k] = ((f1 * s) - (mc * f2)) / left;
+            logEvidence += f + Evidence.OfSite(tau, nu, m, mc, vc);
+            var meanGap = Math.Abs(mc + (vc * f1 / s) - m) / Math.Sqrt(v);
+            var varianceGap = Math.Abs((vc * left / (total * v)) - 1);
+            mismatch = Math.Max(mismatch, Math.Max(meanGap, varianceGap));
+            if (!double.IsFinite(mismatch)) return false;
+        }
+
+        return double.IsFinite(logEvidence);
+    }
+}

@@ -1,0 +1,135 @@
+namespace Closemown.Estimation;
+
+/// <summary>The most probable values by Newton's method with a line search and a trust rule.</summary>
+/// <remarks>
+/// The objective is concave, so a step H⁻¹g always climbs; it is shortened to a largest move in units of the prior spreads and
+/// halved until it climbs by more than rounding. The search ends on the Newton decrement gᵀH⁻¹g, which is the squared distance to the
+/// mode in posterior spreads. Boyd and Vandenberghe 2004, Convex Optimization, 9.5; Rasmussen and Williams 2006, 3.4.
+/// </remarks>
+internal static class NewtonMode
+{
+    private const double Arrived = 1e-20;
+    private const double Rounding = 1e-8;
+
+    internal enum Outcome
+    {
+        Settled,
+        Limit,
+        Stuck,
+    }
+
+    /// <summary>Moves U to the mode; leaves precision, factor and F, F1, F2, Eta as they are there.</summary>
+    /// <exception cref="EstimationException">A variable is free, or a reading lies beyond what numbers hold.</exception>
+    public static Outcome Find(ChainModel model, Workspace w, SolveOptions options, out int steps)
+    {
+        var radius = 30.0;
+        var before = double.PositiveInfinity;
+        for (steps = 0; ; steps++)
+        {
+            var decrement = Prepare(model, w);
+            if (decrement <= Arrived || (before <= Rounding && decrement > 0.25 * before)) return Outcome.Settled;
+            if (steps == options.MaxNewtonSteps) return Outcome.Limit;
+            var shortened = Shorten(w, radius);
+            var share = LineSearch(model, w, decrement * shortened);
+            if (share == 0)
+            {
+                return decrement <= Rounding ? Outcome.Settled : Outcome.Stuck;
+            }
+
+            if (shortened < 1 && share == 1) radius *= 4;
+            for (var i = 0; i < w.U.Length; i++) w.U[i] += share * w.Step[i];
+            before = shortened < 1 || share < 1 ? double.PositiveInfinity : decrement;
+        }
+    }
+
+    /// <summary>Likelihood, precision, factor and Newton step at U; returns the decrement.</summary>
+    public static double Prepare(ChainModel model, Workspace w)
+    {
+        Curvature(model, w);
+        var rows = model.Rows;
+        int d = model.StateSize, c = w.StateCount;
+        Array.Clear(w.Step);
+        for (var k = 0; k < rows.Count; k++)
+        {
+            var slope = rows.Interval[k] ? w.F1[k] / rows.Sd[k] : -w.Eta[k] / (rows.Sd[k] * rows.Sd[k]);
+            rows.AddTo(k, slope, w.Step, d, c);
+        }
+
+        var gradient = w.Gradient;
+        Array.Copy(w.Step, gradient, gradient.Length);
+        w.Elimination.Solve(w.Step);
+        var decrement = 0.0;
+        for (var i = 0; i < gradient.Length; i++) decrement += gradient[i] * w.Step[i];
+        if (!double.IsFinite(decrement)) throw new EstimationException("The entries", "contradict each other beyond what numbers can hold", ErrorText.CureFar);
+        return decrement;
+    }
+
+    /// <summary>Likelihood at U and the factor of the precision there.</summary>
+    public static void Curvature(ChainModel model, Workspace w)
+    {
+        var rows = model.Rows;
+        int d = model.StateSize, c = w.StateCount;
+        w.Precision.CopyFrom(w.Gaussian);
+        for (var k = 0; k < rows.Count; k++)
+        {
+            var eta = rows.Dot(k, w.U, d, c) - rows.Offset[k];
+            w.Eta[k] = eta;
+            if (!rows.Interval[k]) continue;
+            Likelihood(rows, k, eta, out w.F[k], out w.F1[k], out w.F2[k]);
+            if (!double.IsFinite(w.F[k])) throw Untied.FarAway(model, k, eta);
+            w.Precision.AddOuter(rows, k, -w.F2[k] / (rows.Sd[k] * rows.Sd[k]));
+        }
+
+        if (!w.Elimination.Factorise(w.Precision)) throw Untied.Explain(model, w.Precision, w.Elimination);
+    }
+
+    private static void Likelihood(FactorRows rows, int k, double eta, out double f, out double f1, out double f2)
+    {
+        var sd = rows.Sd[k];
+        IntervalLikelihood.Moments((rows.Low[k] - eta) / sd, (rows.High[k] - eta) / sd, (rows.High[k] - rows.Low[k]) / sd, out f, out f1, out f2, out _);
+        f2 = Math.Min(0, f2);
+    }
+
+    /// <summary>The trust rule: no unknown moves more than the radius in its prior spreads.</summary>
+    private static double Shorten(Workspace w, double radius)
+    {
+        var most = 0.0;
+        for (var i = 0; i < w.Step.Length; i++) most = Math.Max(most, Math.Abs(w.Step[i]) / w.PriorSd[i]);
+        if (!(most > radius)) return 1;
+        var scale = radius / most;
+        for (var i = 0; i < w.Step.Length; i++) w.Step[i] *= scale;
+        return scale;
+    }
+
+    /// <summary>The largest share 1, ½, ¼ … of the step that climbs, or 0 when none does.</summary>
+    /// <remarks>Gains are summed factor by factor, so a huge objective does not drown a small gain; what is left of rounding is allowed for.</remarks>
+    private static double LineSearch(ChainModel model, Workspace w, double slope)
+    {
+        var rows = model.Rows;
+        for (var k = 0; k < rows.Count; k++) w.EtaStep[k] = rows.Dot(k, w.Step, model.StateSize, w.StateCount);
+        for (var share = 1.0; share > 1e-12; share *= 0.5)
+        {
+            double gain = 0, size = 0;
+            for (var k = 0; k < rows.Count; k++)
+            {
+                var move = share * w.EtaStep[k];
+                if (rows.Interval[k])
+                {
+                    Likelihood(rows, k, w.Eta[k] + move, out var f, out _, out _);
+                    gain += f - w.F[k];
+                    size += Math.Abs(f) + Math.Abs(w.F[k]);
+                }
+                else
+                {
+                    var part = 0.5 * (move / rows.Sd[k]) * (((2 * w.Eta[k]) + move) / rows.Sd[k]);
+                    gain -= part;
+                    size += Math.Abs(part);
+                }
+            }
+
+            if (gain >= (1e-4 * share * slope) - (1e-15 * size)) return share;
+        }
+
+        return 0;
+    }
+}

@@ -1,1 +1,0 @@
-namespace Closemown.Estimation; internal static class Placeholder;

@@ -1,0 +1,26 @@
+namespace Closemown.Estimation;
+
+/// <summary>Limits and choices of a solution.</summary>
+public sealed record SolveOptions
+{
+    /// <summary>The form asked for: <see cref="EstimateKind.ExpectationPropagation"/> (the default) or <see cref="EstimateKind.Laplace"/>.</summary>
+    /// <remarks>A model of Gaussian factors alone is exact and comes out as <see cref="EstimateKind.Gaussian"/> under either.</remarks>
+    public EstimateKind Method { get; init; } = EstimateKind.ExpectationPropagation;
+
+    /// <summary>Newton steps at most; at least 1.</summary>
+    public int MaxNewtonSteps { get; init; } = 100;
+
+    /// <summary>Moment-matching sweeps at most; at least 1.</summary>
+    public int MaxSweeps { get; init; } = 100;
+
+    /// <summary>Sweeps stop when every reading's matched mean (in its predictor's sd) and variance (as a share) is this close; positive.</summary>
+    public double SweepTolerance { get; init; } = 1e-9;
+
+    internal SolveOptions Checked()
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(MaxNewtonSteps, 1);
+        ArgumentOutOfRangeException.ThrowIfLessThan(MaxSweeps, 1);
+        if (!(SweepTolerance > 0)) throw new ArgumentOutOfRangeException(nameof(SweepTolerance), SweepTolerance, "The sweep tolerance must be positive.");
+        return this;
+    }
+}

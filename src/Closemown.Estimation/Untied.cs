@@ -1,0 +1,61 @@
+namespace Closemown.Estimation;
+
+/// <summary>Says which variable a singular matrix leaves free, with what, and what would cure it.</summary>
+internal static class Untied
+{
+    public static EstimationException Explain(ChainModel model, BlockChain h, BlockElimination failed)
+    {
+        if (failed.FailedEmpty)
+        {
+            return new(Name(model, failed.FailedStep, failed.FailedIndex), ErrorText.TiedToNothing, ErrorText.CureUntied);
+        }
+
+        // Which unknowns move along the free direction, each weighed by how firmly the factors hold it.
+        int d = h.D, m = h.M;
+        var direction = failed.FreeDirection();
+        var weight = new double[direction.Length];
+        var most = 0.0;
+        for (var i = 0; i < weight.Length; i++)
+        {
+            var held = i < h.Steps * d ? h.Diagonal[(i * d) + (i % d)] : h.Corner[(i - (h.Steps * d)) * (m + 1)];
+            weight[i] = Math.Abs(direction[i]) * Math.Sqrt(Math.Max(0, held));
+            most = Math.Max(most, weight[i]);
+        }
+
+        var moving = new List<(int Step, int Index)>();
+        for (var i = 0; i < weight.Length; i++)
+        {
+            if (!(weight[i] > 1e-3 * most)) continue;
+            var one = i < h.Steps * d ? (Step: i / d, Index: i % d) : (Step: -1, Index: i - (h.Steps * d));
+            if (!moving.Exists(x => x.Index == one.Index && x.Step < 0 == one.Step < 0)) moving.Add(one);
+        }
+
+        // The first state component that moves, at the first step where it does; or the first constant.
+        if (moving.Count == 0) moving.Add((failed.FailedStep, failed.FailedIndex));
+        var variable = Name(model, moving[0].Step, moving[0].Index);
+        if (moving.Count == 1)
+        {
+            return new(variable, moving[0].Step < 0 ? ErrorText.Alone() : ErrorText.OnlyChanges, ErrorText.CureUntied);
+        }
+
+        var others = string.Join(", ", moving.Skip(1).Take(4).Select(x => Name(model, x.Step, x.Index)));
+        return new(variable, ErrorText.Together(others), ErrorText.CureTogether);
+    }
+
+    public static EstimationException FarAway(ChainModel model, int k, double eta)
+    {
+        var rows = model.Rows;
+        var touched = new List<string>();
+        for (var p = rows.Start[k]; p < rows.Start[k + 1]; p++)
+        {
+            int at = rows.Local[p], d = model.StateSize;
+            touched.Add(at < 2 * d ? Name(model, rows.Step[k] + (at / d), at % d) : Name(model, -1, at - (2 * d)));
+        }
+
+        var distance = Math.Max(rows.Low[k] - eta, eta - rows.High[k]) / rows.Sd[k];
+        return new(ErrorText.Reading(k, string.Join(", ", touched)), ErrorText.FarAway(distance), ErrorText.CureFar);
+    }
+
+    private static string Name(ChainModel model, int step, int index) =>
+        step < 0 ? ErrorText.Constant(model.ConstantNames[index]) : ErrorText.State(model.StateNames[index], step);
+}

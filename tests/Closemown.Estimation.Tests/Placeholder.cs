@@ -1,3 +1,0 @@
-namespace Closemown.Estimation.Tests;
-
-public sealed class PlaceholderTests;
