@@ -68,9 +68,72 @@ internal sealed class Ranking
             return new RankedCheck(o, gain, gain - (set.CheckShare * set.PriceOfMinute * o.Minutes(set)));
         }).OrderByDescending(r => r.Net)];
 
+    /// <summary>What a check could show that would change the best action, most likely first.</summary>
+    public List<WouldChange> Changes(UnitTrack unit, CheckOffer offer, AdviceStep chosen)
+    {
+        ArgumentNullException.ThrowIfNull(unit);
+        Check[] checks = [.. offer.Checks(unit)];
+        var weight = Weights(checks, out var outcomes);
+        var changes = new List<WouldChange>();
+        for (var o = 0; o < outcomes; o++)
+        {
+            var (a, p) = BestUnder(weight.AsSpan(o * DrawCount, DrawCount));
+            var same = chosen.Do == "mow" ? actions[a].Do == "leave" : actions[a] == Best.Action;
+            if (same || p < 0.02) continue;
+            changes.Add(new(Outcome(checks, o), p, actions[a].Say(unit.Unit)));
+        }
+        return [.. changes.OrderByDescending(c => c.Probability).Take(3)];
+    }
+
+    private static string Outcome(Check[] checks, int outcome)
+    {
+        var words = new string[checks.Length];
+        for (var i = checks.Length - 1; i >= 0; i--)
+        {
+            var n = checks[i].Words.Count;
+            words[i] = $"{checks[i].Kind} {Entries.Stations.All[checks[i].Station]}: {checks[i].Words[outcome % n]}";
+            outcome /= n;
+        }
+        return string.Join(", ", words);
+    }
+
     private double Gain(Check[] checks)
     {
-        var outcomes = checks.Aggregate(1, (n, c) => n * (c.CutPoints.Length + 1));
+        var weight = Weights(checks, out var outcomes);
+        var after = 0.0;
+        for (var o = 0; o < outcomes; o++)
+        {
+            var w = weight.AsSpan(o * DrawCount, DrawCount);
+            after += Expected(w, BestUnder(w).Action);
+        }
+        return Best.Loss - after;
+    }
+
+    private (int Action, double Probability) BestUnder(ReadOnlySpan<double> w)
+    {
+        var (at, best) = (0, double.PositiveInfinity);
+        for (var a = 0; a < loss.Length; a++)
+        {
+            var sum = Expected(w, a);
+            if (sum < best) (at, best) = (a, sum);
+        }
+        var p = 0.0;
+        foreach (var x in w) p += x;
+        return (at, p);
+    }
+
+    private double Expected(ReadOnlySpan<double> w, int action)
+    {
+        var row = loss[action];
+        var sum = 0.0;
+        for (var k = 0; k < DrawCount; k++) sum += w[k] * row[k];
+        return sum;
+    }
+
+    /// <summary>Probability of each outcome with each draw, outcome by outcome; the first check varies slowest.</summary>
+    private double[] Weights(Check[] checks, out int outcomes)
+    {
+        outcomes = checks.Aggregate(1, (n, c) => n * (c.CutPoints.Length + 1));
         var weight = new double[outcomes * DrawCount];
         Span<double> p = stackalloc double[8];
         for (var k = 0; k < DrawCount; k++)
@@ -92,19 +155,6 @@ internal sealed class Ranking
                 so *= n;
             }
         }
-        var after = 0.0;
-        for (var o = 0; o < outcomes; o++)
-        {
-            var w = weight.AsSpan(o * DrawCount, DrawCount);
-            var best = double.PositiveInfinity;
-            foreach (var row in loss)
-            {
-                var sum = 0.0;
-                for (var k = 0; k < DrawCount; k++) sum += w[k] * row[k];
-                best = Math.Min(best, sum);
-            }
-            after += best;
-        }
-        return Best.Loss - after;
+        return weight;
     }
 }

@@ -9,7 +9,9 @@ internal static class Steps
     private static readonly int[] Edges = [Layout.Edge, Layout.Edge + 1, Layout.Edge + 2];
 
     /// <summary>Mown: both sides open, the edges dull; where the pair presses it wears itself open.</summary>
+    /// <param name="hours">Hours mown.</param>
     /// <param name="sand">How many times faster the edges dull (topdressing), 1 for clean turf.</param>
+    /// <param name="belief">The belief just before.</param>
     public static Step Mow(double hours, double sand, GaussianState belief)
     {
         var step = new Step();
@@ -39,6 +41,8 @@ internal static class Steps
     }
 
     /// <summary>Adjusters turned by n clicks a side, + in.</summary>
+    /// <param name="left">Steps of the left adjuster.</param>
+    /// <param name="right">Steps of the right adjuster.</param>
     /// <param name="before">Direction of the last move of each side: +1 in, −1 out, 0 not known.</param>
     public static Step Clicks(double left, double right, (int Left, int Right) before)
     {

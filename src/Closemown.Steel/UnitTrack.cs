@@ -58,6 +58,9 @@ public sealed class UnitTrack
     /// <summary>The grit last lapped with, or null.</summary>
     public double? LastGrit { get; private set; }
 
+    /// <summary>Whether any look at the fit is in the book.</summary>
+    public bool FitSeen { get; private set; }
+
     /// <summary>Readings that were not like this unit, oldest first.</summary>
     public IReadOnlyList<(Entry Entry, double Surprise)> Unusual => unusual;
 
@@ -92,6 +95,7 @@ public sealed class UnitTrack
         ArgumentNullException.ThrowIfNull(e);
         if (!Concerns(e)) return null;
         Entries++;
+        FitSeen |= e.Is("fit");
         var hours = e.Is("mow") ? MowingHours.Of(e, Unit) : 0;
         UseStrip(e);
         var surprise = Checks.Words.ContainsKey(e.Kind.Name) ? Read(e) : null;

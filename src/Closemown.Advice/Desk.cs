@@ -1,0 +1,98 @@
+using Closemown.Entries;
+using Closemown.Steel;
+
+namespace Closemown.Advice;
+
+/// <summary>The entries as they arrived, and what the models make of them: the one place where questions are answered from.</summary>
+/// <remarks>Holds no more than follows from the entries; an entry that comes in order is added to what is there, any other rebuilds it.</remarks>
+public sealed class Desk
+{
+    private readonly List<Entry> arrived = [];
+    private readonly List<string> hashes = [""];
+    private readonly Dictionary<string, UnitTrack> tracks = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, SteelBelief> beliefs = new(StringComparer.Ordinal);
+    private readonly SortedSet<string> units = new(StringComparer.Ordinal);
+    private IReadOnlyList<Entry>? standing;
+    private Entry? latest;
+
+    /// <summary>Entries in order of arrival.</summary>
+    public IReadOnlyList<Entry> Arrived => arrived;
+
+    /// <summary>Cutting units named by any entry, by name.</summary>
+    public IReadOnlyCollection<string> Units => units;
+
+    /// <summary>The time of the last entry by (at, id); null where there is none.</summary>
+    public DateTimeOffset? LatestAt => latest?.At;
+
+    /// <summary>The state of the book after so many entries: the hash that the book gave with the last of them.</summary>
+    public string HashAfter(int count) => hashes[count];
+
+    /// <summary>Standing entries in order.</summary>
+    public IReadOnlyList<Entry> Standing => standing ??= StandingEntries.Of(arrived);
+
+    /// <summary>A desk with the first entries only.</summary>
+    public Desk Before(int count)
+    {
+        var desk = new Desk();
+        for (var i = 0; i < count; i++) desk.Add(arrived[i], hashes[i + 1]);
+        return desk;
+    }
+
+    /// <summary>Adds the entry that arrived next.</summary>
+    /// <param name="entry">The entry.</param>
+    /// <param name="hash">The book's hash after it.</param>
+    /// <returns>How odd its reading was before it was seen; null for what is no reading.</returns>
+    public ReadingSurprise? Add(Entry entry, string hash)
+    {
+        ArgumentNullException.ThrowIfNull(entry);
+        arrived.Add(entry);
+        hashes.Add(hash);
+        if (entry.Unit is { } name) units.Add(name);
+        beliefs.Clear();
+        var inOrder = latest is null || EntryOrder.Instance.Compare(latest, entry) < 0;
+        if (inOrder) latest = entry;
+        var target = entry.Voids is not null || !inOrder;
+        if (target || entry.Is("unit"))
+        {
+            standing = null;
+            tracks.Clear();
+            return entry.Unit is { } u && entry.Kind.Nature == Nature.Reading && Checks.Words.ContainsKey(entry.Kind.Name) ? Replayed(u, entry) : null;
+        }
+        standing = null;
+        ReadingSurprise? surprise = null;
+        if (entry.Unit is { } unit && !tracks.ContainsKey(unit)) surprise = Replayed(unit, entry);
+        else if (entry.Unit is { } known) surprise = tracks[known].Add(entry);
+        if (entry.Is("work"))
+        {
+            foreach (var t in tracks.Values) t.Add(entry);
+        }
+        return surprise;
+    }
+
+    /// <summary>A unit's track; an unseen name starts one with default values.</summary>
+    public UnitTrack Track(string unit)
+    {
+        if (!tracks.TryGetValue(unit, out var track)) tracks[unit] = track = UnitTrack.Of(unit, Standing);
+        return track;
+    }
+
+    /// <summary>What is known of a unit's steel now.</summary>
+    public SteelBelief Belief(string unit)
+    {
+        if (!beliefs.TryGetValue(unit, out var belief)) beliefs[unit] = belief = SteelBelief.Of(Track(unit));
+        return belief;
+    }
+
+    private ReadingSurprise? Replayed(string unit, Entry wanted)
+    {
+        var track = new UnitTrack(UnitDescription.Of(unit, Standing.Where(e => e.Unit == unit && e.Is("unit"))));
+        ReadingSurprise? found = null;
+        foreach (var e in Standing)
+        {
+            var s = track.Add(e);
+            if (e.Id == wanted.Id) found = s;
+        }
+        tracks[unit] = track;
+        return found;
+    }
+}

@@ -1,0 +1,107 @@
+using Closemown.Entries;
+using Closemown.Steel;
+
+namespace Closemown.Advice;
+
+/// <summary>The next step as a book calls for it: a plan that was begun goes on, else the best step is chosen afresh.</summary>
+public static class Planner
+{
+    private const int MostAhead = 10;
+
+    /// <summary>The next step, with its id.</summary>
+    public static StepAdvice Next(Desk desk, NextQuestion question, AdviceSettings settings)
+    {
+        ArgumentNullException.ThrowIfNull(desk);
+        ArgumentNullException.ThrowIfNull(question);
+        ArgumentNullException.ThrowIfNull(settings);
+        var advice = GoesOn(desk, question, settings) ?? NextStep.Choose(desk.Belief(question.Unit), settings, question);
+        return advice with { Id = AdviceId.Of(question, desk.Arrived.Count, desk.HashAfter(desk.Arrived.Count)) };
+    }
+
+    /// <summary>The sequence that is expected from here: each check is taken to show what is most probable, each step to be done.</summary>
+    /// <remarks>The first element is the next step itself; the last is to mow, unless ten steps do not reach it or a repair ends it.</remarks>
+    public static IReadOnlyList<StepAdvice> Ahead(Desk desk, NextQuestion question, AdviceSettings settings)
+    {
+        ArgumentNullException.ThrowIfNull(desk);
+        ArgumentNullException.ThrowIfNull(question);
+        var sequence = new List<StepAdvice>();
+        var imagined = desk.Before(desk.Arrived.Count);
+        var now = question.Now;
+        while (sequence.Count < MostAhead)
+        {
+            var advice = Next(imagined, question with { Now = now, AtBench = question.AtBench || sequence.Count > 0 }, settings);
+            sequence.Add(advice);
+            if (advice.Step.Do is "mow" or "repair" or "grind") break;
+            now = now.AddMinutes(Math.Max(1, advice.Step.TakesMinutes));
+            if (Imagined(advice.Step, question.Unit, now, imagined.Arrived.Count) is not { } entry) break;
+            imagined.Add(entry, $"imagined {sequence.Count}");
+        }
+        return sequence;
+    }
+
+    private static StepAdvice? GoesOn(Desk desk, NextQuestion question, AdviceSettings settings)
+    {
+        var memory = desk.Track(question.Unit).Memory;
+        if (memory.BadFit is not null || memory.Last is not { } last || desk.Arrived.Count == 0 || desk.Arrived[^1].Id != last.Id) return null;
+        if (!(last.Is("clicks") || last.Is("square-up")) || !memory.AtBench(question.Now)) return null;
+        var before = Next(desk.Before(desk.Arrived.Count - 1), question with { Now = last.At }, settings);
+        if (!Done(before.Step, last) || before.Step.Then.Count == 0) return null;
+        var step = before.Step.Then[0] with { Then = [.. before.Step.Then.Skip(1)], Why = ["It goes on with the plan of the step before."], Cautions = Cautions.For(before.Step.Then[0].Do, memory) };
+        if (step.Do == "contact")
+        {
+            var track = desk.Track(question.Unit);
+            step = step with
+            {
+                ExpectRead = [.. step.Stations.Select(s =>
+                {
+                    var check = Checks.Of("contact", s, track.Unit, track.Strip);
+                    return (s, check.Words, desk.Belief(question.Unit).Probabilities(check));
+                })],
+                Why = ["Something was changed since both ends were last felt: one full turn backwards by hand comes first."],
+            };
+        }
+        return before with { Step = step, Rules = [Rules.Plan, .. step.Do == "contact" ? (Rule[])[Rules.Feel] : [.. before.Rules.Where(r => r != Rules.Plan)]], Entries = [last.Id, .. before.Entries.Take(8)] };
+    }
+
+    /// <summary>Whether an entry is the step that was advised, done as advised.</summary>
+    private static bool Done(AdviceStep step, Entry e) => step.Do == e.Kind.Name
+        && (step.Do != "clicks" || ((e.Number("left") ?? 0) == step.Left && (e.Number("right") ?? 0) == step.Right));
+
+    /// <summary>The entry that a step would leave behind; null for what cannot be imagined.</summary>
+    private static Entry? Imagined(AdviceStep step, string unit, DateTimeOffset at, int count)
+    {
+        var fields = new System.Text.Json.Nodes.JsonObject { ["kind"] = step.Do, ["unit"] = unit };
+        switch (step.Do)
+        {
+            case "clicks":
+                (fields["left"], fields["right"]) = (step.Left ?? 0, step.Right ?? 0);
+                break;
+            case "lap":
+                fields["minutes"] = step.LapMinutes;
+                if (step.Grit is { } g) fields["grit"] = g;
+                break;
+            case "stone":
+                fields["what"] = step.What;
+                break;
+            case "fit":
+                (fields["playLeft"], fields["playRight"], fields["knifeScrews"]) = ("none", "none", "tight");
+                break;
+            case "feeler":
+                foreach (var (s, _, p) in step.ExpectRead)
+                {
+                    fields[Stations.All[s]] = Array.IndexOf(p, p.Max()) switch
+                    {
+                        0 => new System.Text.Json.Nodes.JsonObject { ["noGoUm"] = 30 },
+                        1 => new System.Text.Json.Nodes.JsonObject { ["goUm"] = 30, ["noGoUm"] = 50 },
+                        _ => new System.Text.Json.Nodes.JsonObject { ["goUm"] = 50 },
+                    };
+                }
+                break;
+            default:
+                foreach (var (s, words, p) in step.ExpectRead) fields[Stations.All[s]] = words[Array.IndexOf(p, p.Max())];
+                break;
+        }
+        var faults = EntryReader.Read(fields.ToJsonString(), new EntryContext { Now = () => at, NewId = t => EntryIds.Make(t, 0xFFF, (ulong)count) }, out var entry);
+        return faults.Count == 0 ? entry : null;
+    }
+}

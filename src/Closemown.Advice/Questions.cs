@@ -1,0 +1,161 @@
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using Closemown.Entries;
+
+namespace Closemown.Advice;
+
+/// <summary>Answers questions about a book in the shapes of the contract.</summary>
+public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phrasing)
+{
+    private static readonly string[] Known = ["next", "steel", "why", "today"];
+    private static readonly string[] Later = ["height", "step-down", "turf", "plan", "score"];
+    private readonly StepJson write = new(phrasing);
+
+    /// <summary>Answers a question.</summary>
+    /// <param name="question">A JSON object with <c>ask</c>.</param>
+    /// <param name="now">When it is asked.</param>
+    /// <param name="onlyUnit">The unit where the question names none; null where several are in use.</param>
+    /// <param name="fault">What is wrong with the question; null where it was answered.</param>
+    /// <returns>The answer under the question's own name, or null.</returns>
+    public JsonObject? Answer(JsonElement question, DateTimeOffset now, string? onlyUnit, out EntryFault? fault)
+    {
+        fault = null;
+        var ask = Text(question, "ask");
+        switch (ask)
+        {
+            case "next":
+                return Next(question, now, onlyUnit, out fault);
+            case "steel":
+                if (Unit(question, onlyUnit, out fault) is not { } unit) return null;
+                return new JsonObject { ["ok"] = true, ["steel"] = SteelAnswer.Of(desk.Belief(unit)) };
+            case "why":
+                return Why(question, out fault);
+            case "today":
+                return Today(now);
+            default:
+                fault = Unknown(ask);
+                return null;
+        }
+    }
+
+    /// <summary>The advice behind an id, on the book as it was then.</summary>
+    /// <param name="id">The id of an advice.</param>
+    /// <param name="fault">Why there is none.</param>
+    public StepAdvice? Recall(string id, out EntryFault? fault)
+    {
+        fault = null;
+        if (!AdviceId.TryRead(id, out var q, out var count, out var hash) || count > desk.Arrived.Count || !AdviceId.Fits(hash, desk.HashAfter(count)))
+        {
+            fault = new(FaultCodes.UnknownId, "id", $"There is no advice {Spelling.Clip(id)} in this book.", "Give the id that a step carries under \"advice\", with the same book.");
+            return null;
+        }
+        return Planner.Next(desk.Before(count), q!, settings);
+    }
+
+    private JsonObject? Next(JsonElement question, DateTimeOffset now, string? onlyUnit, out EntryFault? fault)
+    {
+        if (question.TryGetProperty("aim", out var aim) && aim.ValueKind != JsonValueKind.Null)
+        {
+            fault = new(FaultCodes.UnknownQuestion, "aim", "Setting a height is not answered yet.", "Ask without \"aim\" for the next step of the steel.");
+            return null;
+        }
+        if (Unit(question, onlyUnit, out fault) is not { } unit) return null;
+        var price = settings.PriceOfMinute;
+        if (question.TryGetProperty("priceOfMinute", out var p) && p.ValueKind != JsonValueKind.Null)
+        {
+            if (p.ValueKind != JsonValueKind.Number || !p.TryGetDouble(out price) || price is not (> 0 and <= 100))
+            {
+                fault = new(FaultCodes.BadValue, "priceOfMinute", $"{Spelling.Clip(p.GetRawText())} is no price of a minute.", "Write a number above 0, at most 100; 1 is usual.");
+                return null;
+            }
+        }
+        if (!Flag(question, "atBench", out var atBench, out fault) || !Flag(question, "ahead", out var ahead, out fault)) return null;
+        var q = new NextQuestion(unit, now, atBench, price);
+        if (!ahead) return new JsonObject { ["ok"] = true, ["next"] = write.Of(Planner.Next(desk, q, settings)) };
+        var sequence = Planner.Ahead(desk, q, settings);
+        var next = write.Of(sequence[0]);
+        next["ahead"] = new JsonArray([.. sequence.Skip(1).Select(a =>
+        {
+            var step = write.Of(a);
+            step.Remove("advice");                // imagined: nothing in the book stands behind it
+            return (JsonNode)step;
+        })]);
+        return new JsonObject { ["ok"] = true, ["next"] = next };
+    }
+
+    private JsonObject? Why(JsonElement question, out EntryFault? fault)
+    {
+        if (Text(question, "id") is not { } id)
+        {
+            fault = new(FaultCodes.Missing, "id", "The question does not say which advice.", "Add \"id\": the text that a step carries under \"advice\".");
+            return null;
+        }
+        return Recall(id, out fault) is { } advice ? new JsonObject { ["ok"] = true, ["why"] = write.Why(advice) } : null;
+    }
+
+    private JsonObject Today(DateTimeOffset now)
+    {
+        var steps = desk.Units.Select(u => (Unit: u, Advice: Planner.Next(desk, new NextQuestion(u, now, PriceOfMinute: settings.PriceOfMinute), settings))).ToList();
+        var first = steps.OrderBy(s => s.Advice.Step.Do == "mow" ? 1 : 0).FirstOrDefault();
+        return new JsonObject
+        {
+            ["ok"] = true,
+            ["today"] = new JsonObject
+            {
+                ["now"] = first.Advice is null ? null : Short(first.Unit, first.Advice),
+                ["next"] = new JsonArray([.. steps.Where(s => s.Unit != first.Unit).Select(s => (JsonNode)Short(s.Unit, s.Advice))]),
+                ["steel"] = new JsonArray([.. steps.Select(s => (JsonNode)new JsonObject
+                {
+                    ["unit"] = s.Unit,
+                    ["usableGapUm"] = StepJson.Q(desk.Belief(s.Unit).UsableGapUm()),
+                    ["clearanceUm"] = StepJson.AtStations(desk.Belief(s.Unit).ClearanceUm),
+                })]),
+                ["unusual"] = new JsonArray([.. steps.Where(s => desk.Track(s.Unit).Memory.Unusual is not null).Select(s => (JsonNode)new JsonObject
+                {
+                    ["unit"] = s.Unit,
+                    ["id"] = desk.Track(s.Unit).Memory.Unusual!.Value.Entry.Id.ToString("D"),
+                    ["surprise"] = desk.Track(s.Unit).Memory.Unusual!.Value.Surprise,
+                })]),
+            },
+        };
+
+        JsonObject Short(string unit, StepAdvice advice)
+        {
+            var step = write.Of(advice);
+            step["unit"] = unit;
+            return step;
+        }
+    }
+
+    private static EntryFault Unknown(string? ask)
+    {
+        if (ask is null) return new(FaultCodes.Missing, "ask", "The question does not say what it asks.", $"Ask one of {string.Join(", ", Known)}.");
+        if (Later.Contains(ask)) return new(FaultCodes.UnknownQuestion, "ask", $"\"{ask}\" is not answered yet.", $"Ask one of {string.Join(", ", Known)}.");
+        var near = Spelling.Nearest(ask, Known);
+        return new(FaultCodes.UnknownQuestion, "ask", $"There is no question \"{Spelling.Clip(ask)}\".", near is null ? $"Ask one of {string.Join(", ", Known)}." : $"Did you mean \"{near}\"?");
+    }
+
+    private static string? Unit(JsonElement question, string? onlyUnit, out EntryFault? fault)
+    {
+        fault = null;
+        if (Text(question, "unit") is { Length: > 0 and <= 80 } name) return name;
+        if (onlyUnit is not null && !(question.TryGetProperty("unit", out var u) && u.ValueKind != JsonValueKind.Null)) return onlyUnit;
+        fault = new(FaultCodes.Missing, "unit", "The question does not say which unit.", "Add \"unit\": its short name.");
+        return null;
+    }
+
+    private static bool Flag(JsonElement question, string field, out bool value, out EntryFault? fault)
+    {
+        (value, fault) = (false, null);
+        if (!question.TryGetProperty(field, out var v) || v.ValueKind == JsonValueKind.Null) return true;
+        if (v.ValueKind is JsonValueKind.True or JsonValueKind.False)
+        {
+            value = v.GetBoolean();
+            return true;
+        }
+        fault = new(FaultCodes.BadValue, field, $"{Spelling.Clip(v.GetRawText())} is not true or false.", "Write true or false.");
+        return false;
+    }
+
+    private static string? Text(JsonElement question, string field) => question.TryGetProperty(field, out var v) && v.ValueKind == JsonValueKind.String ? v.GetString() : null;
+}

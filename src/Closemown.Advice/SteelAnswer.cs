@@ -1,0 +1,41 @@
+using System.Text.Json.Nodes;
+using Closemown.Steel;
+
+namespace Closemown.Advice;
+
+/// <summary>What is known of a unit's steel, in the shape of the contract.</summary>
+public static class SteelAnswer
+{
+    public static JsonObject Of(SteelBelief belief)
+    {
+        ArgumentNullException.ThrowIfNull(belief);
+        var answer = new JsonObject
+        {
+            ["unit"] = belief.Track.Unit.Name,
+            ["clearanceUm"] = StepJson.AtStations(belief.ClearanceUm),
+            ["edgeUm"] = StepJson.AtStations(belief.EdgeUm),
+            ["usableGapUm"] = StepJson.Q(belief.UsableGapUm()),
+            ["clickUm"] = StepJson.BySide(belief.ClickUm),
+            ["openingUmPerHour"] = StepJson.BySide(belief.OpeningUmPerHour),
+            ["openingUmPerOuting"] = StepJson.BySide(belief.OpeningUmPerOuting),
+            ["lapUmPerMinute"] = StepJson.Q(belief.LapUmPerMinute),
+            ["dullingUmPerHour"] = StepJson.Q(belief.DullingUmPerHour),
+            ["bowUm"] = StepJson.Q(belief.BowUm),
+            ["lostMotionUm"] = StepJson.BySide(belief.LostMotionUm),
+            ["cleanUm"] = StepJson.Q(belief.CleanUm),
+            ["tiltClicks"] = StepJson.Q(belief.TiltClicks),
+            ["scatterUm"] = new JsonObject(SteelDefaults.ScatterUm.Select(p => KeyValuePair.Create<string, JsonNode?>(p.Key, p.Value))),
+            ["stripUm"] = belief.Track.Strip.Um,
+            ["bandUm"] = new JsonArray(belief.Track.Unit.BandUm.Low, belief.Track.Unit.BandUm.High),
+            ["readings"] = belief.Track.Readings,
+            ["unusual"] = new JsonArray([.. belief.Track.Unusual.Select(u => (JsonNode)new JsonObject
+            {
+                ["id"] = u.Entry.Id.ToString("D"),
+                ["surprise"] = u.Surprise,
+                ["explanations"] = new JsonArray(),
+            })]),
+        };
+        if (belief.Posterior.Remark is { } remark) answer["remark"] = remark;
+        return answer;
+    }
+}
