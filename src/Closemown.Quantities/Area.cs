@@ -49,7 +49,8 @@ public readonly record struct Area
     /// <param name="defaultUnit">The unit of a bare number; null when a unit must be typed.</param>
     /// <param name="value">The area.</param>
     /// <param name="fault">Why not.</param>
-    public static bool TryParse(string? text, WritingStyle style, AreaUnit? defaultUnit, out Area value, [NotNullWhen(false)] out ParseFault? fault)
+    public static bool TryParse(
+        string? text, WritingStyle style, AreaUnit? defaultUnit, out Area value, [NotNullWhen(false)] out ParseFault? fault)
     {
         ArgumentNullException.ThrowIfNull(style);
         text ??= "";

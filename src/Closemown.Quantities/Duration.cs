@@ -65,7 +65,8 @@ public readonly record struct Duration
     /// <param name="defaultUnit">The unit of a bare number; null when a unit must be typed.</param>
     /// <param name="value">The duration.</param>
     /// <param name="fault">Why not.</param>
-    public static bool TryParse(string? text, WritingStyle style, DurationUnit? defaultUnit, out Duration value, [NotNullWhen(false)] out ParseFault? fault)
+    public static bool TryParse(
+        string? text, WritingStyle style, DurationUnit? defaultUnit, out Duration value, [NotNullWhen(false)] out ParseFault? fault)
     {
         ArgumentNullException.ThrowIfNull(style);
         text ??= "";

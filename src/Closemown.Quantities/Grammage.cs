@@ -41,7 +41,8 @@ public readonly record struct Grammage
     /// <param name="defaultUnit">The unit of a bare number; null when a unit must be typed.</param>
     /// <param name="value">The paper weight.</param>
     /// <param name="fault">Why not.</param>
-    public static bool TryParse(string? text, WritingStyle style, GrammageUnit? defaultUnit, out Grammage value, [NotNullWhen(false)] out ParseFault? fault)
+    public static bool TryParse(
+        string? text, WritingStyle style, GrammageUnit? defaultUnit, out Grammage value, [NotNullWhen(false)] out ParseFault? fault)
     {
         ArgumentNullException.ThrowIfNull(style);
         text ??= "";
