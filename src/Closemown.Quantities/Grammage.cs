@@ -15,7 +15,8 @@ public readonly record struct Grammage
     internal static readonly UnitTable<GrammageUnit> Units = new(
         "paper weight",
         "80 gsm",
-        new UnitRow<GrammageUnit>(GrammageUnit.GramPerSquareMetre, Exact.Of(1, 1), "g/m²", "g/m²", "gsm", "g/m2", "g/m^2", "g/sqm") { Decimals = static _ => 1 });
+        new UnitRow<GrammageUnit>(GrammageUnit.GramPerSquareMetre, Exact.Of(1, 1), "g/m²", "g/m²", static _ => 1,
+            "gsm", "g/m2", "g/m^2", "g/sqm"));
 
     private readonly string? _typed;
 

@@ -18,8 +18,8 @@ public readonly record struct Turns
     internal static readonly UnitTable<TurnsUnit> Units = new(
         "number of turns",
         "1/4 turn",
-        new(TurnsUnit.Turn, Exact.Of(1, 1), "turn", "turns", "turn", "turns", "rev", "revs"),
-        new(TurnsUnit.Degree, Exact.Of(1, 360), "°", "°", "°", "deg", "degree", "degrees") { Decimals = static _ => 0 })
+        new(TurnsUnit.Turn, Exact.Of(1, 1), "turn", "turns", static _ => 2, "turn", "turns", "rev", "revs"),
+        new(TurnsUnit.Degree, Exact.Of(1, 360), "°", "°", static _ => 0, "°", "deg", "degree", "degrees"))
     {
         Signed = true,
     };

@@ -3,7 +3,8 @@ using Xunit;
 
 namespace Closemown.Tests.Quantities;
 
-/// <summary>Unit factors against an independent implementation. Source: UnitsNet 5.75.1, which rounds more than once, so 1e-12 relative.</summary>
+/// <summary>Unit factors against an independent implementation. Source: UnitsNet 5.75.1, which rounds more than once, so 1e-12
+/// relative.</summary>
 public sealed class FactorTests
 {
     private const double Relative = 1e-12;
@@ -20,7 +21,8 @@ public sealed class FactorTests
         { "ft/min", Speed.Parse("7 ft/min", WritingStyle.Plain).MetresPerSecond, UnitsNet.Speed.FromFeetPerMinute(7).MetersPerSecond },
         { "sq ft", Area.Parse("7 sq ft", WritingStyle.Plain).SquareMetres, UnitsNet.Area.FromSquareFeet(7).SquareMeters },
         { "sq yd", Area.Parse("7 sq yd", WritingStyle.Plain).SquareMetres, UnitsNet.Area.FromSquareYards(7).SquareMeters },
-        { "/s", Rotation.Parse("7 /s", WritingStyle.Plain).PerMinute, UnitsNet.RotationalSpeed.FromRevolutionsPerSecond(7).RevolutionsPerMinute },
+        { "/s", Rotation.Parse("7 /s", WritingStyle.Plain).PerMinute,
+            UnitsNet.RotationalSpeed.FromRevolutionsPerSecond(7).RevolutionsPerMinute },
         { "°F", Temperature.Parse("77 °F", WritingStyle.Plain).Celsius, UnitsNet.Temperature.FromDegreesFahrenheit(77).DegreesCelsius },
     };
 

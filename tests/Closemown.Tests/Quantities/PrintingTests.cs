@@ -34,7 +34,8 @@ public sealed class PrintingTests
     }
 
     [Fact]
-    public void Exactly_so_many_decimals_keep_their_zeros() => Assert.Equal("4,00 mm", Length.Print(4, LengthUnit.Mm, WritingStyle.CommaMetric, 2));
+    public void Exactly_so_many_decimals_keep_their_zeros() =>
+        Assert.Equal("4,00 mm", Length.Print(4, LengthUnit.Mm, WritingStyle.CommaMetric, 2));
 
     [Theory]
     [InlineData(1.5, "1½ clicks", "1½ clicks in")]

@@ -37,7 +37,8 @@ public sealed class PublishedUnitTests
         Assert.Contains($"{Math.Round(um, 1):0.0} µm", range.Because!, StringComparison.Ordinal);
     }
 
-    private static double Expected(JsonElement row, string name) => row.GetProperty("expected").GetProperty(name).GetProperty("value").GetDouble();
+    private static double Expected(JsonElement row, string name) =>
+        row.GetProperty("expected").GetProperty(name).GetProperty("value").GetDouble();
 
     private static JsonElement Row(string id) => Rows.EnumerateArray().Single(r => r.GetProperty("id").GetString() == id);
 }

@@ -28,7 +28,8 @@ public sealed class RoundTripTests
         Length.Parse(Length.PrintRoundTrip(mm, unit, style), style).Mm.Equals(mm == 0 ? 0 : mm), iter: 3000);
 
     [Fact]
-    public void A_rounded_length_prints_the_same_after_reading() => Gen.Select(Gen.Double[-500, 500], AnyLengthUnit, Style).Sample((mm, unit, style) =>
+    public void A_rounded_length_prints_the_same_after_reading() =>
+        Gen.Select(Gen.Double[-500, 500], AnyLengthUnit, Style).Sample((mm, unit, style) =>
     {
         string printed = Length.Print(mm, unit, style);
         return Length.Print(Length.Parse(printed, style).Mm, unit, style) == printed;
@@ -63,7 +64,8 @@ public sealed class RoundTripTests
     [Fact]
     public void A_larger_length_never_prints_smaller() =>
         Gen.Select(Gen.Double[-500, 500], Gen.Double[0, 2], AnyLengthUnit, Style).Sample((mm, more, unit, style) =>
-            Length.Parse(Length.Print(mm, unit, style), style).Mm <= Length.Parse(Length.Print(mm + more, unit, style), style).Mm, iter: 3000);
+            Length.Parse(Length.Print(mm, unit, style), style).Mm <= Length.Parse(Length.Print(mm + more, unit, style), style).Mm,
+                iter: 3000);
 
     [Fact]
     public void Clicks_read_back() => Gen.Select(Gen.Int[-100, 100], Style, Gen.Enum<ClickStep>()).Sample((halves, style, step) =>

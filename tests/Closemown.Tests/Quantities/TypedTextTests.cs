@@ -100,7 +100,8 @@ public sealed class TypedTextTests
     [InlineData("3 mph", 1.34112)]
     [InlineData("1.3 m/s", 1.3)]
     [InlineData("80 m/min", 80.0 / 60)]
-    public void A_speed(string typed, double metresPerSecond) => Assert.Equal(metresPerSecond, Speed.Parse(typed, Plain).MetresPerSecond, 1e-15);
+    public void A_speed(string typed, double metresPerSecond) =>
+        Assert.Equal(metresPerSecond, Speed.Parse(typed, Plain).MetresPerSecond, 1e-15);
 
     [Theory]
     [InlineData("2200 rpm")]

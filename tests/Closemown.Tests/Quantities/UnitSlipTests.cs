@@ -23,6 +23,14 @@ public sealed class UnitSlipTests
     }
 
     [Fact]
+    public void A_question_reads_well_in_a_comma_style()
+    {
+        SlipQuestion? question = UnitSlip.Check(20, PlausibleRanges.Find("mow", "hours")!, WritingStyle.CommaMetric);
+        Assert.Equal("The time of mowing is usually 0,01 to 12 h, and this is 20 h.", question!.Why);
+        Assert.Equal("20 minutes, not hours: 0,333 h", Assert.Single(question.Candidates).Reading);
+    }
+
+    [Fact]
     public void What_no_slip_explains_is_asked_without_candidates()
     {
         SlipQuestion? question = UnitSlip.Check(90, PlausibleRanges.Find("unit", "blades")!);
