@@ -21,9 +21,12 @@ public readonly record struct Area
     internal static readonly UnitTable<AreaUnit> Units = new(
         "area",
         "120 m2 or 1300 sq ft",
-        new(AreaUnit.SquareMetre, Exact.Of(1, 1), "m²", "m²", "m2", "m^2", "sq m", "sqm", "square metre", "square metres", "square meter", "square meters") { Decimals = static _ => 1 },
-        new(AreaUnit.SquareFoot, Exact.Of(9290304, 100000000), "sq ft", "sq ft", "sq ft", "sqft", "ft2", "ft^2", "square foot", "square feet") { Decimals = static _ => 1 },
-        new(AreaUnit.SquareYard, Exact.Of(83612736, 100000000), "sq yd", "sq yd", "sq yd", "sqyd", "yd2", "yd^2", "square yard", "square yards") { Decimals = static _ => 1 });
+        new(AreaUnit.SquareMetre, Exact.Of(1, 1), "m²", "m²", static _ => 1,
+            "m2", "m^2", "sq m", "sqm", "square metre", "square metres", "square meter", "square meters"),
+        new(AreaUnit.SquareFoot, Exact.Of(9290304, 100000000), "sq ft", "sq ft", static _ => 1,
+            "sq ft", "sqft", "ft2", "ft^2", "square foot", "square feet"),
+        new(AreaUnit.SquareYard, Exact.Of(83612736, 100000000), "sq yd", "sq yd", static _ => 1,
+            "sq yd", "sqyd", "yd2", "yd^2", "square yard", "square yards"));
 
     private readonly string? _typed;
 
@@ -49,7 +52,8 @@ public readonly record struct Area
     /// <param name="defaultUnit">The unit of a bare number; null when a unit must be typed.</param>
     /// <param name="value">The area.</param>
     /// <param name="fault">Why not.</param>
-    public static bool TryParse(string? text, WritingStyle style, AreaUnit? defaultUnit, out Area value, [NotNullWhen(false)] out ParseFault? fault)
+    public static bool TryParse(
+        string? text, WritingStyle style, AreaUnit? defaultUnit, out Area value, [NotNullWhen(false)] out ParseFault? fault)
     {
         ArgumentNullException.ThrowIfNull(style);
         text ??= "";

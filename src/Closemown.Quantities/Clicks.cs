@@ -16,7 +16,8 @@ public enum ClickStep
 }
 
 /// <summary>
-/// Steps of an adjuster as typed: <c>3 clicks</c>, <c>1½ clicks</c>, <c>half a click</c>, <c>2 clicks out</c>; whole or half steps. Above zero is in
+/// Steps of an adjuster as typed: <c>3 clicks</c>, <c>1½ clicks</c>, <c>half a click</c>, <c>2 clicks out</c>; whole or half steps.
+/// Above zero is in
 /// (towards each other), below zero out. No length: for that the unit's click size must be known.
 /// </summary>
 public readonly record struct Clicks
@@ -24,9 +25,9 @@ public readonly record struct Clicks
     internal static readonly UnitTable<ClickStep> Steps = new(
         "number of clicks",
         "2 clicks or 1½ clicks",
-        new(ClickStep.Click, Exact.Of(1, 1), "click", "clicks", "click", "clicks", "detent", "detents"),
-        new(ClickStep.Flat, Exact.Of(1, 1), "flat", "flats", "flat", "flats"),
-        new(ClickStep.Notch, Exact.Of(1, 1), "notch", "notches", "notch", "notches"))
+        new(ClickStep.Click, Exact.Of(1, 1), "click", "clicks", static _ => 1, "click", "clicks", "detent", "detents"),
+        new(ClickStep.Flat, Exact.Of(1, 1), "flat", "flats", static _ => 1, "flat", "flats"),
+        new(ClickStep.Notch, Exact.Of(1, 1), "notch", "notches", static _ => 1, "notch", "notches"))
     {
         Signed = true,
     };
@@ -62,14 +63,16 @@ public readonly record struct Clicks
         value = default;
         const string Example = "2 clicks or 1½ clicks";
         if (!QuantityReader.TryStart(text, Steps.Quantity, Example, out fault)
-            || !QuantityReader.TryNumber(text, 0, style, Steps.Quantity, Example, out Exact number, out int at, out NumberReader reader, out fault))
+            || !QuantityReader.TryNumber(text, 0, style, Steps.Quantity, Example, out Exact number, out int at, out NumberReader reader,
+                out fault))
             return false;
         int end = Direction(text, at, out int direction);
         if (!QuantityReader.TryUnit(text, at, end, Steps, ClickStep.Click, out UnitRow<ClickStep>? row, out fault))
             return false;
         if (direction != 0 && reader.Signed)
         {
-            fault = ParseFault.At(text, end, text.TrimEnd().Length - end, "A sign and a direction are given.", "Write either -2 clicks or 2 clicks out.");
+            fault = ParseFault.At(text, end, text.TrimEnd().Length - end, "A sign and a direction are given.",
+                "Write either -2 clicks or 2 clicks out.");
             return false;
         }
 
@@ -79,7 +82,8 @@ public readonly record struct Clicks
             (double below, double above) = (Math.Floor(halves) / 2, Math.Ceiling(halves) / 2);
             int start = text.Length - text.TrimStart().Length;
             fault = ParseFault.At(
-                text, start, at - start, "Clicks are whole or half steps.", $"Write {Print(below, style, row.Unit)} or {Print(above, style, row.Unit)}.");
+                text, start, at - start, "Clicks are whole or half steps.",
+                    $"Write {Print(below, style, row.Unit)} or {Print(above, style, row.Unit)}.");
             return false;
         }
 

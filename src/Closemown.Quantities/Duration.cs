@@ -21,17 +21,18 @@ public enum DurationUnit
     Week,
 }
 
-/// <summary>A duration as typed: <c>2 min</c>, <c>90 s</c>, <c>1.5 h</c>, <c>1 h 20 min</c>, <c>1:30</c> (hours and minutes); not below zero.</summary>
+/// <summary>A duration as typed: <c>2 min</c>, <c>90 s</c>, <c>1.5 h</c>, <c>1 h 20 min</c>, <c>1:30</c> (hours and minutes); not below
+/// zero.</summary>
 public readonly record struct Duration
 {
     internal static readonly UnitTable<DurationUnit> Units = new(
         "duration",
         "20 min, 1 h 20 min or 1:30",
-        new(DurationUnit.Hour, Exact.Of(1, 1), "h", "h", "h", "hr", "hrs", "hour", "hours") { Decimals = static x => x < 1 ? 3 : 2 },
-        new(DurationUnit.Minute, Exact.Of(1, 60), "min", "min", "min", "mins", "minute", "minutes") { Decimals = static _ => 1 },
-        new(DurationUnit.Second, Exact.Of(1, 3600), "s", "s", "s", "sec", "secs", "second", "seconds") { Decimals = static _ => 0 },
-        new(DurationUnit.Day, Exact.Of(24, 1), "day", "days", "d", "day", "days") { Decimals = static _ => 1 },
-        new(DurationUnit.Week, Exact.Of(168, 1), "week", "weeks", "week", "weeks", "wk", "wks") { Decimals = static _ => 1 });
+        new(DurationUnit.Hour, Exact.Of(1, 1), "h", "h", static x => x < 1 ? 3 : 2, "h", "hr", "hrs", "hour", "hours"),
+        new(DurationUnit.Minute, Exact.Of(1, 60), "min", "min", static _ => 1, "min", "mins", "minute", "minutes"),
+        new(DurationUnit.Second, Exact.Of(1, 3600), "s", "s", static _ => 0, "s", "sec", "secs", "second", "seconds"),
+        new(DurationUnit.Day, Exact.Of(24, 1), "day", "days", static _ => 1, "d", "day", "days"),
+        new(DurationUnit.Week, Exact.Of(168, 1), "week", "weeks", static _ => 1, "week", "weeks", "wk", "wks"));
 
     private readonly string? _typed;
 
@@ -65,7 +66,8 @@ public readonly record struct Duration
     /// <param name="defaultUnit">The unit of a bare number; null when a unit must be typed.</param>
     /// <param name="value">The duration.</param>
     /// <param name="fault">Why not.</param>
-    public static bool TryParse(string? text, WritingStyle style, DurationUnit? defaultUnit, out Duration value, [NotNullWhen(false)] out ParseFault? fault)
+    public static bool TryParse(
+        string? text, WritingStyle style, DurationUnit? defaultUnit, out Duration value, [NotNullWhen(false)] out ParseFault? fault)
     {
         ArgumentNullException.ThrowIfNull(style);
         text ??= "";
@@ -97,7 +99,8 @@ public readonly record struct Duration
         return QuantityPrinter.RoundTrip(hours, Units[unit], style);
     }
 
-    /// <summary>Prints for people in whole seconds, minutes, or hours and minutes: <c>45 s</c>, <c>1 min 30 s</c>, <c>20 min</c>, <c>1 h 20 min</c>.</summary>
+    /// <summary>Prints for people in whole seconds, minutes, or hours and minutes: <c>45 s</c>, <c>1 min 30 s</c>, <c>20 min</c>, <c>1 h
+    /// 20 min</c>.</summary>
     /// <param name="hours">Hours, 0 to 1,000,000.</param>
     /// <exception cref="ArgumentOutOfRangeException">Outside that.</exception>
     public static string PrintClock(double hours)
@@ -113,7 +116,8 @@ public readonly record struct Duration
         return minutes % 60 == 0 ? $"{minutes / 60} h" : $"{minutes / 60} h {minutes % 60} min";
     }
 
-    /// <summary>Prints roughly: <c>about 20 minutes</c>, <c>about 3 hours</c>, <c>about 5 days</c>, <c>about 3 weeks</c>, <c>about 4 months</c>, <c>about 2 years</c>.</summary>
+    /// <summary>Prints roughly: <c>about 20 minutes</c>, <c>about 3 hours</c>, <c>about 5 days</c>, <c>about 3 weeks</c>, <c>about 4
+    /// months</c>, <c>about 2 years</c>.</summary>
     /// <param name="hours">Hours, 0 to 1,000,000.</param>
     /// <exception cref="ArgumentOutOfRangeException">Outside that.</exception>
     public static string PrintAbout(double hours)

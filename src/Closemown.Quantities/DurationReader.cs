@@ -2,11 +2,13 @@ using System.Diagnostics.CodeAnalysis;
 
 namespace Closemown.Quantities;
 
-/// <summary>Reads durations: one number and unit, several in falling order (<c>1 h 20 min</c>), or hours and minutes with a colon.</summary>
+/// <summary>Reads durations: one number and unit, several in falling order (<c>1 h 20 min</c>), or hours and minutes with a
+/// colon.</summary>
 internal static class DurationReader
 {
     public static bool TryRead(
-        string text, WritingStyle style, DurationUnit? defaultUnit, out Reading<DurationUnit> reading, [NotNullWhen(false)] out ParseFault? fault)
+        string text, WritingStyle style, DurationUnit? defaultUnit, out Reading<DurationUnit> reading,
+            [NotNullWhen(false)] out ParseFault? fault)
     {
         UnitTable<DurationUnit> table = Duration.Units;
         reading = default;
@@ -26,7 +28,8 @@ internal static class DurationReader
             if (!QuantityReader.TryNumber(text, at, style, table.Quantity, table.Example, out Exact number, out at, out _, out fault))
                 return false;
             int end = NextNumber(text, at);
-            if (!QuantityReader.TryUnit(text, at, end, table, first is null && end == text.Length ? defaultUnit : null, out UnitRow<DurationUnit>? row, out fault))
+            if (!QuantityReader.TryUnit(text, at, end, table, first is null && end == text.Length ? defaultUnit : null,
+                out UnitRow<DurationUnit>? row, out fault))
                 return false;
             if (number.Numerator.Sign < 0)
             {
@@ -36,7 +39,8 @@ internal static class DurationReader
 
             if (last is not null && row.Factor.ToDouble() >= last.Factor.ToDouble())
             {
-                fault = ParseFault.At(text, begin, end - begin, "The larger unit comes first, each unit once.", "Write it like 1 h 20 min.");
+                fault = ParseFault.At(text, begin, end - begin, "The larger unit comes first, each unit once.",
+                    "Write it like 1 h 20 min.");
                 return false;
             }
 
@@ -72,7 +76,8 @@ internal static class DurationReader
         int m = Whole(minutes);
         if (m > 59)
         {
-            fault = ParseFault.At(text, colon + 1, text.TrimEnd().Length - colon - 1, "Minutes after a colon go up to 59.", $"Write {m} min.");
+            fault = ParseFault.At(text, colon + 1, text.TrimEnd().Length - colon - 1, "Minutes after a colon go up to 59.",
+                $"Write {m} min.");
             return false;
         }
 

@@ -2,7 +2,8 @@ using System.Numerics;
 
 namespace Closemown.Quantities;
 
-/// <summary>An exact fraction. Units are converted exactly and rounded once, so a text printed with enough digits reads back bit for bit.</summary>
+/// <summary>An exact fraction. Units are converted exactly and rounded once, so a text printed with enough digits reads back bit for
+/// bit.</summary>
 internal readonly struct Exact
 {
     private Exact(BigInteger numerator, BigInteger denominator)
@@ -104,6 +105,7 @@ internal readonly struct Exact
         while (text.Length != digits);
         text = text.TrimEnd('0');
         string fraction = text.Length > 1 ? "." + text[1..] : "";
-        return (Numerator.Sign < 0 ? "-" : "") + text[0] + fraction + "e" + power.ToString(System.Globalization.CultureInfo.InvariantCulture);
+        return (Numerator.Sign < 0 ? "-" : "") + text[0] + fraction + "e"
+            + power.ToString(System.Globalization.CultureInfo.InvariantCulture);
     }
 }

@@ -15,7 +15,8 @@ public readonly record struct Grammage
     internal static readonly UnitTable<GrammageUnit> Units = new(
         "paper weight",
         "80 gsm",
-        new UnitRow<GrammageUnit>(GrammageUnit.GramPerSquareMetre, Exact.Of(1, 1), "g/m²", "g/m²", "gsm", "g/m2", "g/m^2", "g/sqm") { Decimals = static _ => 1 });
+        new UnitRow<GrammageUnit>(GrammageUnit.GramPerSquareMetre, Exact.Of(1, 1), "g/m²", "g/m²", static _ => 1,
+            "gsm", "g/m2", "g/m^2", "g/sqm"));
 
     private readonly string? _typed;
 
@@ -41,7 +42,8 @@ public readonly record struct Grammage
     /// <param name="defaultUnit">The unit of a bare number; null when a unit must be typed.</param>
     /// <param name="value">The paper weight.</param>
     /// <param name="fault">Why not.</param>
-    public static bool TryParse(string? text, WritingStyle style, GrammageUnit? defaultUnit, out Grammage value, [NotNullWhen(false)] out ParseFault? fault)
+    public static bool TryParse(
+        string? text, WritingStyle style, GrammageUnit? defaultUnit, out Grammage value, [NotNullWhen(false)] out ParseFault? fault)
     {
         ArgumentNullException.ThrowIfNull(style);
         text ??= "";

@@ -30,21 +30,27 @@ public enum LengthUnit
     Foot,
 }
 
-/// <summary>A length as typed: <c>5/32 in</c>, <c>0.156"</c>, <c>4 mm</c>, <c>2 thou</c>, <c>25 µm</c>. Any finite value, below zero too.</summary>
+/// <summary>A length as typed: <c>5/32 in</c>, <c>0.156"</c>, <c>4 mm</c>, <c>2 thou</c>, <c>25 µm</c>. Any finite value, below zero
+/// too.</summary>
 public readonly record struct Length
 {
     /// <summary>One inch is exactly 25.4 mm (NIST SP 811 (2008) appendix B; ISO 80000-3).</summary>
     internal static readonly UnitTable<LengthUnit> Units = new(
         "length",
         "4 mm or 5/32 in",
-        new(LengthUnit.Mm, Exact.Of(1, 1), "mm", "mm", "mm", "millimetre", "millimetres", "millimeter", "millimeters") { Decimals = static x => Math.Abs(x) < 1 ? 3 : 2 },
-        new(LengthUnit.Um, Exact.Of(1, 1000), "µm", "µm", "µm", "um", "micron", "microns", "micrometre", "micrometres", "micrometer", "micrometers") { Decimals = static x => Math.Abs(x) < 10 ? 1 : 0 },
-        new(LengthUnit.HundredthMm, Exact.Of(1, 100), "hundredth mm", "hundredths mm", "hundredths mm", "hundredth mm", "hundredth", "hundredths", "hundredth of a mm", "hundredths of a mm", "hundredths of a millimetre", "hundredths of a millimeter") { Decimals = static _ => 1 },
-        new(LengthUnit.Thou, Exact.Of(254, 10000), "thou", "thou", "thou", "thous", "thousandth", "thousandths", "thousandth of an inch", "thousandths of an inch", "mil", "mils") { Decimals = static _ => 1 },
-        new(LengthUnit.Inch, Exact.Of(254, 10), "in", "in", "in", "inch", "inches", "\"", "''") { Decimals = static x => Math.Abs(x) < 0.1 ? 4 : 3 },
-        new(LengthUnit.Cm, Exact.Of(10, 1), "cm", "cm", "cm", "centimetre", "centimetres", "centimeter", "centimeters"),
-        new(LengthUnit.M, Exact.Of(1000, 1), "m", "m", "m", "metre", "metres", "meter", "meters"),
-        new(LengthUnit.Foot, Exact.Of(3048, 10), "ft", "ft", "ft", "foot", "feet", "'"))
+        new(LengthUnit.Mm, Exact.Of(1, 1), "mm", "mm", static x => Math.Abs(x) < 1 ? 3 : 2,
+            "mm", "millimetre", "millimetres", "millimeter", "millimeters"),
+        new(LengthUnit.Um, Exact.Of(1, 1000), "µm", "µm", static x => Math.Abs(x) < 10 ? 1 : 0,
+            "µm", "um", "micron", "microns", "micrometre", "micrometres", "micrometer", "micrometers"),
+        new(LengthUnit.HundredthMm, Exact.Of(1, 100), "hundredth mm", "hundredths mm", static _ => 1,
+            "hundredths mm", "hundredth mm", "hundredth", "hundredths", "hundredth of a mm", "hundredths of a mm",
+                "hundredths of a millimetre", "hundredths of a millimeter"),
+        new(LengthUnit.Thou, Exact.Of(254, 10000), "thou", "thou", static _ => 1,
+            "thou", "thous", "thousandth", "thousandths", "thousandth of an inch", "thousandths of an inch", "mil", "mils"),
+        new(LengthUnit.Inch, Exact.Of(254, 10), "in", "in", static x => Math.Abs(x) < 0.1 ? 4 : 3, "in", "inch", "inches", "\"", "''"),
+        new(LengthUnit.Cm, Exact.Of(10, 1), "cm", "cm", static _ => 2, "cm", "centimetre", "centimetres", "centimeter", "centimeters"),
+        new(LengthUnit.M, Exact.Of(1000, 1), "m", "m", static _ => 2, "m", "metre", "metres", "meter", "meters"),
+        new(LengthUnit.Foot, Exact.Of(3048, 10), "ft", "ft", static _ => 2, "ft", "foot", "feet", "'"))
     {
         Signed = true,
     };
@@ -81,7 +87,8 @@ public readonly record struct Length
     /// <param name="defaultUnit">The unit of a bare number; null when a unit must be typed.</param>
     /// <param name="value">The length.</param>
     /// <param name="fault">Why not.</param>
-    public static bool TryParse(string? text, WritingStyle style, LengthUnit? defaultUnit, out Length value, [NotNullWhen(false)] out ParseFault? fault)
+    public static bool TryParse(
+        string? text, WritingStyle style, LengthUnit? defaultUnit, out Length value, [NotNullWhen(false)] out ParseFault? fault)
     {
         ArgumentNullException.ThrowIfNull(style);
         text ??= "";
@@ -102,7 +109,8 @@ public readonly record struct Length
     public static Length Parse(string? text, WritingStyle style, LengthUnit? defaultUnit = null) =>
         TryParse(text, style, defaultUnit, out Length value, out ParseFault? fault) ? value : throw new QuantityFormatException(fault);
 
-    /// <summary>Prints mm in a unit, rounded sensibly: mm to 0.01 (0.001 below 1 mm), µm to 1 (0.1 below 10), thou and hundredths to 0.1, inches to 0.001 (0.0001 below 0.1 in).</summary>
+    /// <summary>Prints mm in a unit, rounded sensibly: mm to 0.01 (0.001 below 1 mm), µm to 1 (0.1 below 10), thou and hundredths to
+    /// 0.1, inches to 0.001 (0.0001 below 0.1 in).</summary>
     /// <param name="mm">Millimetres; finite.</param>
     /// <param name="unit">The unit to print.</param>
     /// <param name="style">The person's way of writing.</param>
@@ -114,7 +122,8 @@ public readonly record struct Length
         return QuantityPrinter.Print(mm, Units[unit], style, decimals);
     }
 
-    /// <summary>Prints mm in a unit with as many digits as read back to the same double, bit for bit (minus zero reads back as zero).</summary>
+    /// <summary>Prints mm in a unit with as many digits as read back to the same double, bit for bit (minus zero reads back as
+    /// zero).</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a finite number.</exception>
     public static string PrintRoundTrip(double mm, LengthUnit unit, WritingStyle style)
     {

@@ -5,7 +5,8 @@ public static class LengthPrinting
 {
     private const double ExactMm = 1e-9;
 
-    /// <summary>Prints a gap or another small length, in the person's unit of the gap: <c>18 µm</c>, <c>0.7 thou</c>, <c>1.8 hundredths mm</c>.</summary>
+    /// <summary>Prints a gap or another small length, in the person's unit of the gap: <c>18 µm</c>, <c>0.7 thou</c>, <c>1.8 hundredths
+    /// mm</c>.</summary>
     /// <param name="um">µm; finite.</param>
     /// <param name="style">The person's way of writing.</param>
     /// <exception cref="ArgumentOutOfRangeException">Not a finite number.</exception>
@@ -15,7 +16,8 @@ public static class LengthPrinting
         return QuantityPrinter.Print(um, GapRow(style), style, null);
     }
 
-    /// <summary>Prints a height in the person's unit of heights: <c>4 mm</c>, <c>0.156 in</c>, <c>5/32 in</c>, <c>just under 1/4 in</c>.</summary>
+    /// <summary>Prints a height in the person's unit of heights: <c>4 mm</c>, <c>0.156 in</c>, <c>5/32 in</c>, <c>just under 1/4
+    /// in</c>.</summary>
     /// <param name="mm">mm; finite.</param>
     /// <param name="style">The person's way of writing.</param>
     /// <exception cref="ArgumentOutOfRangeException">Not a finite number, or as a fraction beyond 1,000,000 mm.</exception>
@@ -31,7 +33,8 @@ public static class LengthPrinting
     }
 
     /// <summary>
-    /// Prints the nearest fraction of an inch: <c>5/32 in</c>, <c>1 1/4 in</c>; with "just under" or "just over" before it when the length is
+    /// Prints the nearest fraction of an inch: <c>5/32 in</c>, <c>1 1/4 in</c>; with "just under" or "just over" before it when the
+    /// length is
     /// not that fraction. 6 mm is <c>just under 1/4 in</c>.
     /// </summary>
     /// <param name="mm">mm, between -1,000,000 and 1,000,000.</param>
@@ -51,7 +54,8 @@ public static class LengthPrinting
     }
 
     /// <summary>
-    /// Prints against a round size where the length is near one: <c>just under 4 mm</c> for 5/32 in, otherwise like <see cref="Length.Print"/>.
+    /// Prints against a round size where the length is near one: <c>just under 4 mm</c> for 5/32 in, otherwise like <see
+    /// cref="Length.Print"/>.
     /// Round sizes are whole numbers of the unit; near is within 0.1 of it.
     /// </summary>
     /// <param name="mm">mm; finite.</param>

@@ -18,8 +18,8 @@ public readonly record struct Number
     internal static readonly UnitTable<NumberUnit> Units = new(
         "number",
         "0.33, 1/3 or 33 %",
-        new(NumberUnit.One, Exact.Of(1, 1), "", "", "") { Decimals = static _ => 3 },
-        new(NumberUnit.Percent, Exact.Of(1, 100), "%", "%", "%", "pct", "percent", "per cent") { Decimals = static _ => 1 })
+        new(NumberUnit.One, Exact.Of(1, 1), "", "", static _ => 3, ""),
+        new(NumberUnit.Percent, Exact.Of(1, 100), "%", "%", static _ => 1, "%", "pct", "percent", "per cent"))
     {
         Signed = true,
     };
@@ -45,14 +45,15 @@ public readonly record struct Number
     /// <summary>Reads a number. Never throws.</summary>
     /// <param name="text">What was typed.</param>
     /// <param name="style">The person's way of writing.</param>
-    /// <param name="defaultUnit">The unit of a bare number; null when a unit must be typed.</param>
+    /// <param name="defaultUnit">The unit of a bare number; null is the number itself.</param>
     /// <param name="value">The number.</param>
     /// <param name="fault">Why not.</param>
-    public static bool TryParse(string? text, WritingStyle style, NumberUnit? defaultUnit, out Number value, [NotNullWhen(false)] out ParseFault? fault)
+    public static bool TryParse(
+        string? text, WritingStyle style, NumberUnit? defaultUnit, out Number value, [NotNullWhen(false)] out ParseFault? fault)
     {
         ArgumentNullException.ThrowIfNull(style);
         text ??= "";
-        bool read = QuantityReader.TryRead(text, style, Units, defaultUnit, out Reading<NumberUnit> reading, out fault);
+        bool read = QuantityReader.TryRead(text, style, Units, defaultUnit ?? NumberUnit.One, out Reading<NumberUnit> reading, out fault);
         value = read ? new Number(reading, text) : default;
         return read;
     }

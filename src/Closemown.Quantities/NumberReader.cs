@@ -3,7 +3,8 @@ using System.Numerics;
 
 namespace Closemown.Quantities;
 
-/// <summary>Reads a number as people write it, from a place in a text: <c>4</c>, <c>.156</c>, <c>5/32</c>, <c>1 1/4</c>, <c>1-1/4</c>, <c>1½</c>.</summary>
+/// <summary>Reads a number as people write it, from a place in a text: <c>4</c>, <c>.156</c>, <c>5/32</c>, <c>1 1/4</c>, <c>1-1/4</c>,
+/// <c>1½</c>.</summary>
 internal ref struct NumberReader(string text, int start, char decimalSign)
 {
     private const int LargestPower = 400;
@@ -79,12 +80,14 @@ internal ref struct NumberReader(string text, int start, char decimalSign)
         Digits();
         if (At < _text.Length && _text[At] is '.' or ',' && DigitAt(At + 1))
         {
-            fault = Fault(At, 1, "A number has one decimal sign, and thousands are written together.", "Write 1300 for one thousand three hundred.");
+            fault = Fault(At, 1, "A number has one decimal sign, and thousands are written together.",
+                "Write 1300 for one thousand three hundred.");
             return false;
         }
 
         int decimals = At - digits;
-        value = Scaled(BigInteger.Parse(string.Concat(_text[begin..(digits - 1)], _text[digits..At]), NumberStyles.None, CultureInfo.InvariantCulture), -decimals);
+        value = Scaled(BigInteger.Parse(string.Concat(_text[begin..(digits - 1)], _text[digits..At]), NumberStyles.None,
+            CultureInfo.InvariantCulture), -decimals);
         return TryPower(ref value, out fault);
     }
 
@@ -181,7 +184,8 @@ internal ref struct NumberReader(string text, int start, char decimalSign)
         At += 1 + sign;
         int begin = At;
         Digits();
-        if (At - begin > 4 || int.Parse(_text[begin..At], NumberStyles.None, CultureInfo.InvariantCulture) is var power && power > LargestPower)
+        if (At - begin > 4 || int.Parse(_text[begin..At], NumberStyles.None, CultureInfo.InvariantCulture) is var power
+            && power > LargestPower)
         {
             fault = Fault(letter, At - letter, "The power of ten is too large.", "Write the number in a unit that suits it.");
             return false;
@@ -236,7 +240,8 @@ internal ref struct NumberReader(string text, int start, char decimalSign)
         ? value * Exact.Of(BigInteger.Pow(10, power), 1)
         : value * Exact.Of(1, BigInteger.Pow(10, -power));
 
-    private readonly ParseFault Fault(int start, int length, string message, string remedy) => ParseFault.At(text, start, length, message, remedy);
+    private readonly ParseFault Fault(int start, int length, string message, string remedy) =>
+        ParseFault.At(text, start, length, message, remedy);
 
     private readonly bool DigitAt(int at) => at < _text.Length && char.IsAsciiDigit(_text[at]);
 

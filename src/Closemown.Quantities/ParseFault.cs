@@ -8,7 +8,8 @@ namespace Closemown.Quantities;
 /// <param name="Remedy">What to write instead, one sentence.</param>
 public sealed record ParseFault(string Text, int Start, int Length, string Message, string Remedy)
 {
-    /// <summary>Two lines: the text, and carets under the spot. Control characters show as spaces so that the carets stay in place.</summary>
+    /// <summary>Two lines: the text, and carets under the spot. Control characters show as spaces so that the carets stay in
+    /// place.</summary>
     public string Render()
     {
         string line = string.Create(Text.Length, Text, static (span, text) =>

@@ -1,6 +1,7 @@
 namespace Closemown.Quantities;
 
-/// <summary>The one exception that the <c>Parse</c> methods throw: what was typed cannot be read. <see cref="Fault"/> says where and what to write.</summary>
+/// <summary>The one exception that the <c>Parse</c> methods throw: what was typed cannot be read. <see cref="Fault"/> says where and
+/// what to write.</summary>
 public sealed class QuantityFormatException : FormatException
 {
     /// <summary>Makes one without a spot in a text; the parsers never do this.</summary>

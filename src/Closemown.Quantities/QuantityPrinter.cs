@@ -53,7 +53,8 @@ internal static class QuantityPrinter
         int letter = scientific.IndexOf('e', StringComparison.Ordinal);
         if (letter < 0)
             return scientific;
-        int power = int.Parse(scientific.AsSpan(letter + 1), System.Globalization.NumberStyles.AllowLeadingSign, System.Globalization.CultureInfo.InvariantCulture);
+        int power = int.Parse(scientific.AsSpan(letter + 1), System.Globalization.NumberStyles.AllowLeadingSign,
+            System.Globalization.CultureInfo.InvariantCulture);
         if (power is < -6 or > 17)
             return scientific;
         string sign = scientific[0] == '-' ? "-" : "";

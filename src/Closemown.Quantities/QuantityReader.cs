@@ -18,7 +18,8 @@ internal static class QuantityReader
     ];
 
     public static bool TryRead<TUnit>(
-        string text, WritingStyle style, UnitTable<TUnit> table, TUnit? defaultUnit, out Reading<TUnit> reading, [NotNullWhen(false)] out ParseFault? fault)
+        string text, WritingStyle style, UnitTable<TUnit> table, TUnit? defaultUnit, out Reading<TUnit> reading,
+            [NotNullWhen(false)] out ParseFault? fault)
         where TUnit : struct, Enum
     {
         reading = default;
@@ -51,14 +52,16 @@ internal static class QuantityReader
         fault = string.IsNullOrWhiteSpace(text)
             ? ParseFault.At(text, 0, text.Length, "Nothing was typed.", $"Write {Spelling.WithArticle(quantity)} like {example}.")
             : text.Length > LongestText
-                ? ParseFault.At(text, LongestText, text.Length, "The text is too long.", $"Write {Spelling.WithArticle(quantity)} like {example}.")
+                ? ParseFault.At(text, LongestText, text.Length, "The text is too long.",
+                    $"Write {Spelling.WithArticle(quantity)} like {example}.")
                 : null;
         return fault is null;
     }
 
     /// <summary>Reads a number in figures or a small one in words.</summary>
     public static bool TryNumber(
-        string text, int start, WritingStyle style, string quantity, string example, out Exact number, out int at, out NumberReader reader, [NotNullWhen(false)] out ParseFault? fault)
+        string text, int start, WritingStyle style, string quantity, string example, out Exact number, out int at,
+            out NumberReader reader, [NotNullWhen(false)] out ParseFault? fault)
     {
         reader = new NumberReader(text, start, style.DecimalSign);
         bool found = reader.TryRead(out number, out fault);
@@ -68,7 +71,8 @@ internal static class QuantityReader
         ReadOnlySpan<char> rest = text.AsSpan(at);
         foreach ((string word, int upper, int lower) in NumberWords)
         {
-            if (rest.StartsWith(word, StringComparison.OrdinalIgnoreCase) && rest.Length > word.Length && char.IsWhiteSpace(rest[word.Length]))
+            if (rest.StartsWith(word, StringComparison.OrdinalIgnoreCase) && rest.Length > word.Length
+                && char.IsWhiteSpace(rest[word.Length]))
             {
                 number = Exact.Of(upper, lower);
                 at += word.Length;
@@ -83,7 +87,8 @@ internal static class QuantityReader
 
     /// <summary>Looks up the unit between two places in the text, or takes the default where nothing stands.</summary>
     public static bool TryUnit<TUnit>(
-        string text, int at, int end, UnitTable<TUnit> table, TUnit? defaultUnit, [NotNullWhen(true)] out UnitRow<TUnit>? row, [NotNullWhen(false)] out ParseFault? fault)
+        string text, int at, int end, UnitTable<TUnit> table, TUnit? defaultUnit, [NotNullWhen(true)] out UnitRow<TUnit>? row,
+            [NotNullWhen(false)] out ParseFault? fault)
         where TUnit : struct, Enum
     {
         row = null;
@@ -97,7 +102,8 @@ internal static class QuantityReader
                 return true;
             }
 
-            fault = ParseFault.At(text, text.TrimEnd().Length - 1, 1, "The unit is missing.", $"Write {Spelling.WithArticle(table.Quantity)} like {table.Example}.");
+            fault = ParseFault.At(text, text.TrimEnd().Length - 1, 1, "The unit is missing.",
+                $"Write {Spelling.WithArticle(table.Quantity)} like {table.Example}.");
             return false;
         }
 

@@ -18,8 +18,9 @@ public readonly record struct Rotation
     internal static readonly UnitTable<RotationUnit> Units = new(
         "speed of rotation",
         "2200 rpm",
-        new(RotationUnit.PerMinute, Exact.Of(1, 1), "rpm", "rpm", "rpm", "/min", "1/min", "r/min", "rev/min", "min-1", "min^-1") { Decimals = static _ => 1 },
-        new(RotationUnit.PerSecond, Exact.Of(60, 1), "/s", "/s", "/s", "1/s", "rps", "rev/s", "r/s"));
+        new(RotationUnit.PerMinute, Exact.Of(1, 1), "rpm", "rpm", static _ => 1,
+            "rpm", "/min", "1/min", "r/min", "rev/min", "min-1", "min^-1"),
+        new(RotationUnit.PerSecond, Exact.Of(60, 1), "/s", "/s", static _ => 2, "/s", "1/s", "rps", "rev/s", "r/s"));
 
     private readonly string? _typed;
 
@@ -45,7 +46,8 @@ public readonly record struct Rotation
     /// <param name="defaultUnit">The unit of a bare number; null when a unit must be typed.</param>
     /// <param name="value">The speed of rotation.</param>
     /// <param name="fault">Why not.</param>
-    public static bool TryParse(string? text, WritingStyle style, RotationUnit? defaultUnit, out Rotation value, [NotNullWhen(false)] out ParseFault? fault)
+    public static bool TryParse(
+        string? text, WritingStyle style, RotationUnit? defaultUnit, out Rotation value, [NotNullWhen(false)] out ParseFault? fault)
     {
         ArgumentNullException.ThrowIfNull(style);
         text ??= "";

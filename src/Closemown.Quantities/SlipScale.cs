@@ -17,7 +17,8 @@ internal sealed class SlipScale(string baseUnit, WritingStyle style, LengthUnit?
         return $"{InBase(value)} ({InLength(value, imperial)})";
     }
 
-    private string InBase(double value)
+    /// <summary>Three figures and the base unit.</summary>
+    public string InBase(double value)
     {
         string number = Figures(value);
         return baseUnit.Length == 0 ? number : number + " " + baseUnit;
@@ -29,7 +30,8 @@ internal sealed class SlipScale(string baseUnit, WritingStyle style, LengthUnit?
         return QuantityPrinter.WithUnit(Figures(row.FromBase(Exact.Of(value * _mm)).ToDouble()), row);
     }
 
-    private string Figures(double value)
+    /// <summary>Three figures alone.</summary>
+    public string Figures(double value)
     {
         double size = Math.Abs(value);
         int decimals = size == 0 || size >= 100 ? 0 : Math.Min(12, 2 - (int)Math.Floor(Math.Log10(size)));

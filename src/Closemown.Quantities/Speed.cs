@@ -27,11 +27,11 @@ public readonly record struct Speed
     internal static readonly UnitTable<SpeedUnit> Units = new(
         "speed",
         "4.8 km/h or 3 mph",
-        new(SpeedUnit.MetrePerSecond, Exact.Of(1, 1), "m/s", "m/s", "m/s", "mps", "m/sec"),
-        new(SpeedUnit.KilometrePerHour, Exact.Of(10, 36), "km/h", "km/h", "km/h", "kmh", "kph", "kmph", "km/hr"),
-        new(SpeedUnit.MilePerHour, Exact.Of(44704, 100000), "mph", "mph", "mph", "mi/h", "miles per hour"),
-        new(SpeedUnit.MetrePerMinute, Exact.Of(1, 60), "m/min", "m/min", "m/min", "metres per minute", "meters per minute") { Decimals = static _ => 1 },
-        new(SpeedUnit.FootPerMinute, Exact.Of(3048, 600000), "ft/min", "ft/min", "ft/min", "fpm") { Decimals = static _ => 1 });
+        new(SpeedUnit.MetrePerSecond, Exact.Of(1, 1), "m/s", "m/s", static _ => 2, "m/s", "mps", "m/sec"),
+        new(SpeedUnit.KilometrePerHour, Exact.Of(10, 36), "km/h", "km/h", static _ => 2, "km/h", "kmh", "kph", "kmph", "km/hr"),
+        new(SpeedUnit.MilePerHour, Exact.Of(44704, 100000), "mph", "mph", static _ => 2, "mph", "mi/h", "miles per hour"),
+        new(SpeedUnit.MetrePerMinute, Exact.Of(1, 60), "m/min", "m/min", static _ => 1, "m/min", "metres per minute", "meters per minute"),
+        new(SpeedUnit.FootPerMinute, Exact.Of(3048, 600000), "ft/min", "ft/min", static _ => 1, "ft/min", "fpm"));
 
     private readonly string? _typed;
 
@@ -57,7 +57,8 @@ public readonly record struct Speed
     /// <param name="defaultUnit">The unit of a bare number; null when a unit must be typed.</param>
     /// <param name="value">The speed.</param>
     /// <param name="fault">Why not.</param>
-    public static bool TryParse(string? text, WritingStyle style, SpeedUnit? defaultUnit, out Speed value, [NotNullWhen(false)] out ParseFault? fault)
+    public static bool TryParse(
+        string? text, WritingStyle style, SpeedUnit? defaultUnit, out Speed value, [NotNullWhen(false)] out ParseFault? fault)
     {
         ArgumentNullException.ThrowIfNull(style);
         text ??= "";

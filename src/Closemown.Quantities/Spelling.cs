@@ -17,7 +17,15 @@ internal static class Spelling
                 space = normal.Length > 0;
                 continue;
             }
-            char level = c switch { '\u03BC' => '\u00B5', '²' => '2', '⁻' => '-', '¹' => '1', '″' or '”' or '“' => '"', '×' => 'x', _ => c };
+            char level = c switch
+            {
+                '\u03BC' => '\u00B5',
+                '²' => '2',
+                '¹' => '1',
+                '⁻' => '-',
+                '″' or '”' or '“' => '"',
+                _ => c,
+            };
             if (level == '.')
                 continue;
             if (space)

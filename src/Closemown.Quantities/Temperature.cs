@@ -18,8 +18,12 @@ public readonly record struct Temperature
     internal static readonly UnitTable<TemperatureUnit> Units = new(
         "temperature",
         "20 °C or 68 °F",
-        new(TemperatureUnit.Celsius, Exact.Of(1, 1), "°C", "°C", "°C", "C", "deg C", "degC", "celsius", "° C") { Decimals = static _ => 1 },
-        new(TemperatureUnit.Fahrenheit, Exact.Of(5, 9), "°F", "°F", "°F", "F", "deg F", "degF", "fahrenheit", "° F") { Decimals = static _ => 1, Offset = Exact.Of(-160, 9) })
+        new(TemperatureUnit.Celsius, Exact.Of(1, 1), "°C", "°C", static _ => 1, "°C", "C", "deg C", "degC", "celsius", "° C"),
+        new(TemperatureUnit.Fahrenheit, Exact.Of(5, 9), "°F", "°F", static _ => 1,
+            "°F", "F", "deg F", "degF", "fahrenheit", "° F")
+        {
+            Offset = Exact.Of(-160, 9),
+        })
     {
         Signed = true,
     };
@@ -48,7 +52,8 @@ public readonly record struct Temperature
     /// <param name="defaultUnit">The unit of a bare number; null when a unit must be typed.</param>
     /// <param name="value">The temperature.</param>
     /// <param name="fault">Why not.</param>
-    public static bool TryParse(string? text, WritingStyle style, TemperatureUnit? defaultUnit, out Temperature value, [NotNullWhen(false)] out ParseFault? fault)
+    public static bool TryParse(
+        string? text, WritingStyle style, TemperatureUnit? defaultUnit, out Temperature value, [NotNullWhen(false)] out ParseFault? fault)
     {
         ArgumentNullException.ThrowIfNull(style);
         text ??= "";

@@ -18,8 +18,8 @@ public readonly record struct Turns
     internal static readonly UnitTable<TurnsUnit> Units = new(
         "number of turns",
         "1/4 turn",
-        new(TurnsUnit.Turn, Exact.Of(1, 1), "turn", "turns", "turn", "turns", "rev", "revs"),
-        new(TurnsUnit.Degree, Exact.Of(1, 360), "°", "°", "°", "deg", "degree", "degrees") { Decimals = static _ => 0 })
+        new(TurnsUnit.Turn, Exact.Of(1, 1), "turn", "turns", static _ => 2, "turn", "turns", "rev", "revs"),
+        new(TurnsUnit.Degree, Exact.Of(1, 360), "°", "°", static _ => 0, "°", "deg", "degree", "degrees"))
     {
         Signed = true,
     };
@@ -48,7 +48,8 @@ public readonly record struct Turns
     /// <param name="defaultUnit">The unit of a bare number; null when a unit must be typed.</param>
     /// <param name="value">The number of turns.</param>
     /// <param name="fault">Why not.</param>
-    public static bool TryParse(string? text, WritingStyle style, TurnsUnit? defaultUnit, out Turns value, [NotNullWhen(false)] out ParseFault? fault)
+    public static bool TryParse(
+        string? text, WritingStyle style, TurnsUnit? defaultUnit, out Turns value, [NotNullWhen(false)] out ParseFault? fault)
     {
         ArgumentNullException.ThrowIfNull(style);
         text ??= "";

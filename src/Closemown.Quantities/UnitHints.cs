@@ -15,7 +15,7 @@ internal static class UnitHints
         string? nearest = Spelling.Nearest(unit, table.Spellings);
         if (nearest is not null)
             return ($"The unit '{Shown(unit)}' is not known.", $"Did you mean '{nearest}' ({table.Find(nearest)!.Shown})?");
-        return ($"'{Shown(unit)}' is not a unit of {table.Quantity}.", like);
+        return ($"'{Shown(unit)}' is no unit that can stand here.", like);
     }
 
     private static string Shown(string unit) => unit.Length <= 24 ? unit : unit[..24] + "…";

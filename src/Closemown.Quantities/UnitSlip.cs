@@ -7,8 +7,10 @@ public static class UnitSlip
     /// <param name="value">The value in the range's base unit.</param>
     /// <param name="range">What the field can well be.</param>
     /// <param name="style">The person's way of writing; default <see cref="WritingStyle.Plain"/>.</param>
-    /// <param name="typedIn">For a length, the unit it was typed in, so that candidates are written in it too; default the base unit.</param>
-    /// <returns>Null when the value is plausible as given; otherwise a question, with candidates where a known slip makes it plausible.</returns>
+    /// <param name="typedIn">For a length, the unit it was typed in, so that candidates are written in it too; default the base
+    /// unit.</param>
+    /// <returns>Null when the value is plausible as given; otherwise a question, with candidates where a known slip makes it
+    /// plausible.</returns>
     public static SlipQuestion? Check(double value, PlausibleRange range, WritingStyle? style = null, LengthUnit? typedIn = null)
     {
         ArgumentNullException.ThrowIfNull(range);
@@ -24,8 +26,11 @@ public static class UnitSlip
         {
             foreach (SlipReading meant in SlipReading.Of(kind, value))
             {
-                if (range.Contains(meant.Value) && !candidates.Exists(c => Near(c.Value, meant.Value)))
-                    candidates.Add(new SlipCandidate(meant.Value, scale.Written(meant.Value), $"{meant.Words}: {scale.Both(meant.Value)}", kind));
+                if (!range.Contains(meant.Value) || candidates.Exists(c => Near(c.Value, meant.Value)))
+                    continue;
+                string words = meant.Words.Replace("#", scale.Figures(value), StringComparison.Ordinal);
+                string reading = $"{words}: {scale.Both(meant.Value)}";
+                candidates.Add(new SlipCandidate(meant.Value, scale.Written(meant.Value), reading, kind));
             }
         }
 
@@ -34,7 +39,8 @@ public static class UnitSlip
 
     private static string Why(double value, PlausibleRange range, SlipScale scale, int candidates)
     {
-        string usual = $"{Capital(range.FieldWords)} is usually {scale.Written(range.Low)} to {scale.Written(range.High)}, and this is {scale.Both(value)}.";
+        string between = $"{scale.Figures(range.Low)} to {scale.InBase(range.High)}";
+        string usual = $"{Capital(range.FieldWords)} is usually {between}, and this is {scale.Both(value)}.";
         string because = range.Because is null ? "" : " " + range.Because;
         string turns = range.Slips.Contains(UnitSlipKind.TurnsOrClicks) ? " Turns and clicks are easily mixed up." : "";
         string ask = candidates > 0 ? "" : $" Is it really {scale.Written(value)}?";

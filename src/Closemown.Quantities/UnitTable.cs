@@ -1,13 +1,12 @@
 namespace Closemown.Quantities;
 
-/// <summary>One unit: what it is to the base unit (base = typed · factor + offset), how it is printed, how it may be typed.</summary>
-internal sealed record UnitRow<TUnit>(TUnit Unit, Exact Factor, string Shown, string ShownMany, params string[] Spellings)
+/// <summary>One unit: what it is to the base unit (base = typed · factor + offset), how it is printed and to how many decimals, how it
+/// may be typed.</summary>
+internal sealed record UnitRow<TUnit>(
+    TUnit Unit, Exact Factor, string Shown, string ShownMany, Func<double, int> Decimals, params string[] Spellings)
     where TUnit : struct, Enum
 {
     public Exact Offset { get; init; } = Exact.Zero;
-
-    /// <summary>How many decimals are printed for a number of this size.</summary>
-    public Func<double, int> Decimals { get; init; } = static _ => 2;
 
     public Exact ToBase(Exact typed) => typed * Factor + Offset;
 
