@@ -6,6 +6,12 @@ public sealed class EntryContext
     /// <summary>For lines that must be whole: an import.</summary>
     public static EntryContext Whole { get; } = new();
 
+    /// <summary>For lines that a book already holds: whole, and not asked about again where a range of plausible values has since changed.</summary>
+    public static EntryContext Stored { get; } = new() { AsksPlausible = false };
+
+    /// <summary>Whether an implausible value is asked about.</summary>
+    public bool AsksPlausible { get; init; } = true;
+
     /// <summary>Makes an id for a time; null where the line must bring its own.</summary>
     public Func<DateTimeOffset, Guid>? NewId { get; init; }
 

@@ -90,6 +90,7 @@ public static class EntryReader
             return faults;
         }
         var head = new EnvelopeReader(line, kind, context, faults).Read();
+        var confirmed = context.AsksPlausible ? head.Confirmed : null;
         var values = new object?[kind.Fields.Count];
         var others = new SortedDictionary<string, string>(StringComparer.Ordinal);
         foreach (var property in line.EnumerateObject())
@@ -98,7 +99,7 @@ public static class EntryReader
             var i = kind.IndexOf(property.Name);
             if (i >= 0)
             {
-                values[i] = FieldReader.Read(kind, kind.Fields[i], property.Value, head.Confirmed, faults);
+                values[i] = FieldReader.Read(kind, kind.Fields[i], property.Value, confirmed, faults);
             }
             else
             {

@@ -5,12 +5,13 @@ using Closemown.Quantities;
 namespace Closemown.Entries;
 
 /// <summary>Reads the value of one field, and says what is wrong with it.</summary>
+/// <remarks>Where the list of confirmed fields is null, nobody is asked about implausible values.</remarks>
 internal static class FieldReader
 {
     private const int MaxItems = 1000;
     private const int MaxText = 2000;
 
-    public static object? Read(KindSpec kind, FieldSpec f, JsonElement value, IReadOnlyList<string> confirmed, List<EntryFault> faults)
+    public static object? Read(KindSpec kind, FieldSpec f, JsonElement value, IReadOnlyList<string>? confirmed, List<EntryFault> faults)
     {
         var before = faults.Count;
         var read = f.Form switch
@@ -21,7 +22,7 @@ internal static class FieldReader
             FieldForm.Text => Text(f, value, faults),
             FieldForm.Date => Date(f, value, faults),
             FieldForm.Words => List(f, value, faults, (e, x) => Word(f, e, x) as string),
-            FieldForm.Texts => value.ValueKind == JsonValueKind.String && Text(f, value, faults) is string one ? new[] { one } : List(f, value, faults, (e, x) => Text(f, e, x) as string),
+            FieldForm.Texts => value.ValueKind == JsonValueKind.String ? Text(f, value, faults) is string one ? new[] { one } : null : List(f, value, faults, (e, x) => Text(f, e, x) as string),
             FieldForm.Dates => List(f, value, faults, (e, x) => Date(f, e, x) as string),
             FieldForm.Numbers => Numbers(kind, f, value, confirmed, faults),
             FieldForm.NumberOrNumbers => value.ValueKind == JsonValueKind.Array ? Numbers(kind, f, value, confirmed, faults) : Number(kind, f, value, confirmed, faults),
@@ -38,7 +39,7 @@ internal static class FieldReader
         return null;
     }
 
-    private static object? Number(KindSpec kind, FieldSpec f, JsonElement value, IReadOnlyList<string> confirmed, List<EntryFault> faults)
+    private static object? Number(KindSpec kind, FieldSpec f, JsonElement value, IReadOnlyList<string>? confirmed, List<EntryFault> faults)
     {
         if (value.ValueKind != JsonValueKind.Number || !value.TryGetDouble(out var x) || !double.IsFinite(x)) return Fail(f, value, faults, "a number");
         if (f.Form == FieldForm.Whole && x != Math.Floor(x)) return Fail(f, value, faults, "a whole number");
@@ -49,7 +50,7 @@ internal static class FieldReader
                 $"{f.Name} is {f.Help}: check the number and its unit."));
             return null;
         }
-        if (!confirmed.Contains(f.Name)) AskSlip(kind, f, x, faults);
+        if (confirmed is not null && !confirmed.Contains(f.Name)) AskSlip(kind, f, x, faults);
         return x == 0 ? 0.0 : x;                 // no minus zero: it would print as another text
     }
 
@@ -103,7 +104,7 @@ internal static class FieldReader
         return items.ToArray();
     }
 
-    private static object? Numbers(KindSpec kind, FieldSpec f, JsonElement value, IReadOnlyList<string> confirmed, List<EntryFault> faults)
+    private static object? Numbers(KindSpec kind, FieldSpec f, JsonElement value, IReadOnlyList<string>? confirmed, List<EntryFault> faults)
     {
         if (value.ValueKind != JsonValueKind.Array || value.GetArrayLength() is 0 or > MaxItems || (f.Count > 0 && value.GetArrayLength() != f.Count))
             return Fail(f, value, faults, f.Count > 0 ? $"a list of {f.Count} numbers" : $"a list of 1 to {MaxItems} numbers");
@@ -117,7 +118,7 @@ internal static class FieldReader
         return items.ToArray();
     }
 
-    private static object? Feeler(KindSpec kind, FieldSpec f, JsonElement value, IReadOnlyList<string> confirmed, List<EntryFault> faults)
+    private static object? Feeler(KindSpec kind, FieldSpec f, JsonElement value, IReadOnlyList<string>? confirmed, List<EntryFault> faults)
     {
         if (value.ValueKind != JsonValueKind.Object) return Fail(f, value, faults, "an object like {\"goUm\":30,\"noGoUm\":50}");
         double?[] limits = [null, null];

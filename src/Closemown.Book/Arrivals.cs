@@ -1,0 +1,42 @@
+using Closemown.Entries;
+
+namespace Closemown.Book;
+
+/// <summary>What a day's weather is told apart by.</summary>
+internal readonly record struct WeatherDay(string Area, string Date, string Source, bool Forecast)
+{
+    public static WeatherDay Of(Entry e) => new(e.Area ?? "", e.Word("date") ?? "", e.Word("source") ?? "", e.Flag("forecast") ?? false);
+}
+
+/// <summary>The rules of what enters a book, the same for every kind of book.</summary>
+internal static class Arrivals
+{
+    /// <summary>What becomes of an entry.</summary>
+    /// <param name="entry">The entry.</param>
+    /// <param name="known">The line kept under its id, or null.</param>
+    /// <param name="sameDay">The weather kept for the same day, where the entry is weather.</param>
+    public static AppendResult Judge(Entry entry, string? known, Func<WeatherDay, IEnumerable<Entry>> sameDay)
+    {
+        if (known is not null) return known == entry.Json ? AppendResult.AlreadyThere : AppendResult.Conflict;
+        if (!MayBeDropped(entry)) return AppendResult.Added;
+        return sameDay(WeatherDay.Of(entry)).Any(e => EntryOrder.Instance.Compare(e, entry) > 0) ? AppendResult.Superseded : AppendResult.Added;
+    }
+
+    /// <summary>Whether weather gives way to later weather for its day: a forecast that corrects nothing.</summary>
+    public static bool MayBeDropped(Entry weather) => weather.Is("weather") && weather.Flag("forecast") == true && weather.Voids is null;
+
+    /// <summary>The weather that counts, by date, then area and source.</summary>
+    /// <param name="kept">All weather kept.</param>
+    /// <param name="voiders">The entries of the chain that void something.</param>
+    public static IReadOnlyList<Entry> Latest(IEnumerable<Entry> kept, IEnumerable<Entry> voiders)
+    {
+        var latest = new Dictionary<WeatherDay, Entry>();
+        foreach (var e in StandingEntries.Of(kept.Concat(voiders)).Where(e => e.Is("weather"))) latest[WeatherDay.Of(e)] = e;
+        return [.. latest.OrderBy(p => p.Key.Date, StringComparer.Ordinal).ThenBy(p => p.Key.Area, StringComparer.Ordinal)
+            .ThenBy(p => p.Key.Source, StringComparer.Ordinal).ThenBy(p => p.Key.Forecast).Select(p => p.Value)];
+    }
+
+    /// <summary>The results where one conflict keeps all out.</summary>
+    public static IReadOnlyList<AppendResult> Withhold(IEnumerable<AppendResult> results) =>
+        [.. results.Select(r => r == AppendResult.Added ? AppendResult.Withheld : r)];
+}

@@ -1,0 +1,145 @@
+using System.Globalization;
+using Microsoft.Data.Sqlite;
+
+namespace Closemown.Book;
+
+/// <summary>How a book's file is opened.</summary>
+public sealed record BookOptions
+{
+    /// <summary>Only read; appends are refused and a missing file is an error.</summary>
+    public bool ReadOnly { get; init; }
+
+    /// <summary>Make the file, and its folder, where there is none.</summary>
+    public bool Create { get; init; } = true;
+
+    /// <summary>How long to wait for another program that is writing, in whole seconds, at least 1.</summary>
+    public int WaitSeconds { get; init; } = 10;
+}
+
+/// <summary>Opens books.</summary>
+public static class BookFile
+{
+    /// <summary>The path that stands for a book kept in memory only.</summary>
+    public const string InMemory = ":memory:";
+
+    /// <summary>Opens the book at a path, making it where there is none; ":memory:" keeps nothing.</summary>
+    /// <exception cref="BookException">The file is no book, is of a newer format, or cannot be used.</exception>
+    public static IEntryStore Open(string path, BookOptions? options = null)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(path);
+        return path == InMemory ? new MemoryBook() : new SqliteBook(Path.GetFullPath(path), options ?? new());
+    }
+
+    internal static SqliteConnection Connect(string path, BookOptions options)
+    {
+        if (Directory.Exists(path))
+            throw new BookException(BookTrouble.BadPlace, $"{path} is a folder.", "Give the path of the book's file in it.");
+        if ((options.ReadOnly || !options.Create) && !File.Exists(path)) throw BookException.Missing(path);
+        SqliteConnection? connection = null;
+        try
+        {
+            if (options.Create && !options.ReadOnly && Path.GetDirectoryName(path) is { Length: > 0 } folder) Directory.CreateDirectory(folder);
+            connection = OpenRaw(path, options.ReadOnly ? SqliteOpenMode.ReadOnly : SqliteOpenMode.ReadWriteCreate, options.WaitSeconds);
+            CheckSqlite((string)Scalar(connection, "select sqlite_version()")!);
+            if (!IsBook(connection, path))
+            {
+                if (options.ReadOnly || !options.Create) throw BookException.NotABook(path);
+                Build(connection, path);
+            }
+            if (!options.ReadOnly) Prepare(connection);
+            return connection;
+        }
+        catch (Exception e) when (e is SqliteException or IOException or UnauthorizedAccessException or BookException)
+        {
+            connection?.Dispose();
+            throw BookException.From(e, path);
+        }
+    }
+
+    internal static SqliteConnection OpenRaw(string path, SqliteOpenMode mode, int waitSeconds = 10)
+    {
+        var connection = new SqliteConnection(new SqliteConnectionStringBuilder
+        {
+            DataSource = path,
+            Mode = mode,
+            Pooling = false,
+            DefaultTimeout = Math.Max(1, waitSeconds),
+        }.ToString());
+        try
+        {
+            connection.Open();
+            Run(connection, $"pragma busy_timeout = {Math.Max(1, waitSeconds) * 1000}; pragma trusted_schema = off; pragma cell_size_check = on;");
+            return connection;
+        }
+        catch
+        {
+            connection.Dispose();
+            throw;
+        }
+    }
+
+    internal static void CheckSqlite(string version)
+    {
+        if (System.Version.TryParse(version, out var found) && found >= BookFormat.LeastSqlite) return;
+        throw new BookException(BookTrouble.UnsafeSqlite, $"The SQLite library is version {version}, which can damage books.",
+            $"Use the one that comes with this program: {BookFormat.LeastSqlite} or later.");
+    }
+
+    /// <summary>Whether the file is a book this program can read; false where it is empty.</summary>
+    internal static bool IsBook(SqliteConnection connection, string path)
+    {
+        var (id, version) = (Number(connection, "pragma application_id"), Number(connection, "pragma user_version"));
+        if (id == 0 && version == 0 && Number(connection, "select count(*) from sqlite_schema") == 0) return false;
+        if (id != BookFormat.ApplicationId || version < 1) throw BookException.NotABook(path);
+        if (version > BookFormat.Version)
+        {
+            throw new BookException(BookTrouble.NewerFormat, $"{path} has format version {version}; this program knows up to {BookFormat.Version}.",
+                "Use the newer version of Closemown that wrote it. The file was left as it is.");
+        }
+        return true;
+    }
+
+    internal static long Number(SqliteConnection connection, string sql) => Convert.ToInt64(Scalar(connection, sql), CultureInfo.InvariantCulture);
+
+    internal static object? Scalar(SqliteConnection connection, string sql)
+    {
+        using var command = connection.CreateCommand();
+        command.CommandText = sql;
+        return command.ExecuteScalar();
+    }
+
+    internal static void Run(SqliteConnection connection, string sql)
+    {
+        using var command = connection.CreateCommand();
+        command.CommandText = sql;
+        command.ExecuteNonQuery();
+    }
+
+    private static void Prepare(SqliteConnection connection)
+    {
+        Run(connection, "pragma journal_mode = wal; pragma synchronous = full; pragma recursive_triggers = on;");
+        if (Number(connection, "pragma user_version") < BookFormat.Version) Upgrade(connection);
+    }
+
+    private static void Build(SqliteConnection connection, string path)
+    {
+        using var transaction = connection.BeginTransaction();
+        if (IsBook(connection, path)) return;              // another program was quicker
+        Run(connection, $"pragma application_id = {BookFormat.ApplicationId}");
+        Steps(connection, 0);
+        transaction.Commit();
+    }
+
+    private static void Upgrade(SqliteConnection connection)
+    {
+        using var transaction = connection.BeginTransaction();
+        Steps(connection, (int)Number(connection, "pragma user_version"));
+        transaction.Commit();
+    }
+
+    private static void Steps(SqliteConnection connection, int from)
+    {
+        foreach (var sql in BookFormat.Steps.Skip(from).SelectMany(s => s)) Run(connection, sql);
+        Run(connection, $"pragma user_version = {BookFormat.Version}");
+    }
+}

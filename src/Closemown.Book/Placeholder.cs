@@ -1,1 +1,0 @@
-namespace Closemown.Book; internal static class Placeholder;

@@ -1,0 +1,89 @@
+using Closemown.Entries;
+using Microsoft.Data.Sqlite;
+
+namespace Closemown.Book;
+
+/// <summary>Writes entries into a book's tables, inside a transaction that the caller began.</summary>
+internal sealed class RowWriter : IDisposable
+{
+    private readonly SqliteConnection connection;
+    private readonly SqliteCommand add;
+    private long seq;
+    private string hash;
+
+    public RowWriter(SqliteConnection connection)
+    {
+        this.connection = connection;
+        add = connection.CreateCommand();
+        add.CommandText = "insert into entry (seq, id, json, hash) values ($seq, $id, $json, $hash)";
+        using var last = connection.CreateCommand();
+        last.CommandText = "select seq, hash from entry order by seq desc limit 1";
+        using var reader = last.ExecuteReader();
+        (seq, hash) = reader.Read() ? (reader.GetInt64(0), reader.GetString(1)) : (0, HashChain.Genesis);
+    }
+
+    public AppendResult Append(Entry entry)
+    {
+        var result = Arrivals.Judge(entry, SqliteBook.Json(connection, entry.Id), SameDay);
+        if (result != AppendResult.Added) return result;
+        if (entry.Is("weather")) AddWeather(entry);
+        else AddToChain(entry);
+        return result;
+    }
+
+    public void Dispose() => add.Dispose();
+
+    private void AddToChain(Entry entry)
+    {
+        hash = HashChain.Next(hash, entry.Json);
+        seq++;
+        add.Parameters.Clear();
+        add.Parameters.AddWithValue("$seq", seq);
+        add.Parameters.AddWithValue("$id", entry.Id.ToString("D"));
+        add.Parameters.AddWithValue("$json", entry.Json);
+        add.Parameters.AddWithValue("$hash", hash);
+        add.ExecuteNonQuery();
+    }
+
+    private void AddWeather(Entry entry)
+    {
+        var day = WeatherDay.Of(entry);
+        using var insert = connection.CreateCommand();
+        insert.CommandText = """
+            insert into weather (seq, id, area, date, source, forecast, json)
+            select coalesce(max(seq), 0) + 1, $id, $area, $date, $source, $forecast, $json from weather
+            """;
+        insert.Parameters.AddWithValue("$id", entry.Id.ToString("D"));
+        insert.Parameters.AddWithValue("$area", day.Area);
+        insert.Parameters.AddWithValue("$date", day.Date);
+        insert.Parameters.AddWithValue("$source", day.Source);
+        insert.Parameters.AddWithValue("$forecast", day.Forecast ? 1 : 0);
+        insert.Parameters.AddWithValue("$json", entry.Json);
+        var older = SameDay(day).FindAll(e => Arrivals.MayBeDropped(e) && EntryOrder.Instance.Compare(e, entry) < 0);
+        insert.ExecuteNonQuery();
+        foreach (var old in older)
+        {
+            using var drop = connection.CreateCommand();
+            drop.CommandText = "delete from weather where id = $id";
+            drop.Parameters.AddWithValue("$id", old.Id.ToString("D"));
+            drop.ExecuteNonQuery();
+        }
+    }
+
+    private List<Entry> SameDay(WeatherDay day)
+    {
+        using var command = connection.CreateCommand();
+        command.CommandText = "select json from weather where area = $area and date = $date and source = $source and forecast = $forecast order by seq";
+        command.Parameters.AddWithValue("$area", day.Area);
+        command.Parameters.AddWithValue("$date", day.Date);
+        command.Parameters.AddWithValue("$source", day.Source);
+        command.Parameters.AddWithValue("$forecast", day.Forecast ? 1 : 0);
+        using var reader = command.ExecuteReader();
+        var same = new List<Entry>();
+        while (reader.Read())
+        {
+            if (EntryReader.Read(reader.GetString(0), EntryContext.Stored, out var entry).Count == 0) same.Add(entry!);
+        }
+        return same;
+    }
+}
