@@ -48,6 +48,9 @@ public interface IEntryStore : IDisposable
     /// <summary>The entries by arrival, up to and including a number; weather is not among them.</summary>
     IReadOnlyList<StoredEntry> ReadAll(long upTo = long.MaxValue);
 
+    /// <summary>The entries by arrival after a number: what a reader who knows so many has not seen.</summary>
+    IReadOnlyList<StoredEntry> ReadAfter(long seq);
+
     /// <summary>The weather that counts: for each area, day, source and record or forecast the latest that is not voided, by day.</summary>
     IReadOnlyList<Entry> ReadWeather();
 

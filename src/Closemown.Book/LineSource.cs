@@ -5,19 +5,19 @@ using Closemown.Entries;
 namespace Closemown.Book;
 
 /// <summary>Lines out of a stream or text, one at a time, none held whole beyond the cap.</summary>
-internal abstract class LineSource(int longest)
+public abstract class LineSource(int longest)
 {
     /// <summary>The longest line taken, in characters.</summary>
     protected int Longest { get; } = longest;
 
     /// <summary>The next line, or what is wrong with it; false at the end.</summary>
-    public abstract bool Next(out string? line, out EntryFault? fault);
+    public abstract bool Next(out string? text, out EntryFault? fault);
 
     protected EntryFault TooLong() => new(FaultCodes.BadJson, "", $"The line is longer than {Longest} characters.", "Split it into several entries, one a line.");
 }
 
 /// <summary>Lines of UTF-8 bytes; bytes that are no UTF-8 are a fault, never replaced.</summary>
-internal sealed class ByteLines(Stream stream, int longest) : LineSource(longest)
+public sealed class ByteLines(Stream stream, int longest) : LineSource(longest)
 {
     private static readonly UTF8Encoding Strict = new(false, throwOnInvalidBytes: true);
 
@@ -77,7 +77,7 @@ internal sealed class ByteLines(Stream stream, int longest) : LineSource(longest
 }
 
 /// <summary>Lines of text that is decoded already.</summary>
-internal sealed class TextLines(TextReader reader, int longest) : LineSource(longest)
+public sealed class TextLines(TextReader reader, int longest) : LineSource(longest)
 {
     private readonly char[] chunk = new char[8192];
     private readonly StringBuilder line = new();

@@ -46,6 +46,11 @@ public sealed class MemoryBook : IEntryStore
         lock (gate) return entries.GetRange(0, (int)Math.Clamp(upTo, 0, entries.Count));
     }
 
+    public IReadOnlyList<StoredEntry> ReadAfter(long seq)
+    {
+        lock (gate) return entries.GetRange((int)seq, entries.Count - (int)seq);
+    }
+
     public IReadOnlyList<Entry> ReadWeather()
     {
         lock (gate) return Arrivals.Latest(weather, entries.Where(s => s.Entry.Voids is not null).Select(s => s.Entry));

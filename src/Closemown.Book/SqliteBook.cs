@@ -65,10 +65,15 @@ public sealed class SqliteBook : IEntryStore
         }
     }
 
-    public IReadOnlyList<StoredEntry> ReadAll(long upTo = long.MaxValue) => Reading(c =>
+    public IReadOnlyList<StoredEntry> ReadAll(long upTo = long.MaxValue) => Between(0, upTo);
+
+    public IReadOnlyList<StoredEntry> ReadAfter(long seq) => Between(seq, long.MaxValue);
+
+    private List<StoredEntry> Between(long after, long upTo) => Reading(c =>
     {
         using var command = c.CreateCommand();
-        command.CommandText = "select seq, json, hash from entry where seq <= $upTo order by seq";
+        command.CommandText = "select seq, json, hash from entry where seq > $after and seq <= $upTo order by seq";
+        command.Parameters.AddWithValue("$after", after);
         command.Parameters.AddWithValue("$upTo", upTo);
         using var reader = command.ExecuteReader();
         var entries = new List<StoredEntry>();

@@ -1,0 +1,136 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using Closemown.Advice;
+using Closemown.Book;
+using Closemown.Entries;
+using Closemown.Steel;
+
+namespace Closemown.Pipe;
+
+/// <summary>A book being written to and asked: one line in, one line out.</summary>
+/// <remarks>The pipe, the commands and any server go through here, so that they take and give the same.</remarks>
+public sealed class Conversation
+{
+    private const string DefaultUnit = "mower";
+    private const string DefaultArea = "turf";
+    private static readonly DateTimeOffset First = new(2000, 1, 1, 0, 0, 0, TimeSpan.Zero);
+    private static readonly JsonSerializerOptions OneLine = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+    private readonly IEntryStore book;
+    private readonly EntryContext context;
+    private readonly Questions questions;
+    private readonly Func<DateTimeOffset>? clock;
+    private readonly SortedSet<string> areas = new(StringComparer.Ordinal);
+    private DateTimeOffset? seen;
+
+    /// <summary>Opens a conversation about a book.</summary>
+    /// <param name="book">The book; entries already in it are read.</param>
+    /// <param name="settings">What things are worth.</param>
+    /// <param name="phrasing">The person's words.</param>
+    /// <param name="newId">Makes ids for entries that bring none.</param>
+    /// <param name="clock">The time of entries and questions that name none; null for the pipe's own: a minute after the last one seen.</param>
+    public Conversation(IEntryStore book, AdviceSettings settings, Phrasing phrasing, Func<DateTimeOffset, Guid> newId, Func<DateTimeOffset>? clock = null)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        (this.book, this.clock) = (book, clock);
+        Desk = new Desk();
+        questions = new Questions(Desk, settings, phrasing);
+        foreach (var stored in book.ReadAll())
+        {
+            Desk.Add(stored.Entry, stored.Hash);
+            if (stored.Entry.Area is { } area) areas.Add(area);
+        }
+        seen = Desk.LatestAt;
+        context = new EntryContext { NewId = newId, Now = NextAt, OnlyUnit = OnlyUnit, OnlyArea = () => areas.Count switch { 0 => DefaultArea, 1 => areas.Min, _ => null } };
+    }
+
+    /// <summary>The entries and what follows from them.</summary>
+    public Desk Desk { get; }
+
+    public Questions Questions => questions;
+
+    /// <summary>The time at which a question is asked now.</summary>
+    public DateTimeOffset AskedAt => clock?.Invoke() ?? seen ?? First;
+
+    /// <summary>The unit meant where none is named; null while several are in use.</summary>
+    public string? OnlyUnit() => Desk.Units.Count switch { 0 => DefaultUnit, 1 => Desk.Units.First(), _ => null };
+
+    /// <summary>Takes a line, an entry or a question, and gives the answer on one line.</summary>
+    public string Say(string line)
+    {
+        ArgumentNullException.ThrowIfNull(line);
+        if (!EntryReader.TryParse(line, out var document, out var fault)) return Text(Refused([fault!]));
+        using (document)
+        {
+            return Text(Say(document!.RootElement));
+        }
+    }
+
+    /// <summary>Takes an entry or a question as JSON and gives the answer as JSON.</summary>
+    public JsonObject Say(JsonElement line)
+    {
+        try
+        {
+            if (line.TryGetProperty("ask", out _) && !line.TryGetProperty("kind", out _))
+                return questions.Answer(line, AskedAt, OnlyUnit(), out var fault) ?? Refused([fault!]);
+            var faults = EntryReader.Read(line, context, out var entry);
+            return entry is null ? Refused(faults) : Taken(entry, out _);
+        }
+        catch (InvalidOperationException e) when (e is not ObjectDisposedException && e.Message.Contains("UTF-16", StringComparison.Ordinal))
+        {
+            return Refused([new(FaultCodes.BadJson, "", "The line holds a broken character escape.", "Write the character itself, in UTF-8.")]);
+        }
+    }
+
+    /// <summary>Puts an entry into the book.</summary>
+    /// <param name="entry">The entry.</param>
+    /// <param name="result">What the book did with it.</param>
+    /// <returns>The answer to it.</returns>
+    public JsonObject Taken(Entry entry, out AppendResult result)
+    {
+        ArgumentNullException.ThrowIfNull(entry);
+        result = book.Append(entry);
+        if (result == AppendResult.Conflict) return Refused([Conflicts.Of(entry)]);
+        seen = entry.At;
+        if (entry.Area is { } area) areas.Add(area);
+        var answer = new JsonObject { ["ok"] = true, ["id"] = entry.Id.ToString("D") };
+        if (result != AppendResult.Added || entry.Is("weather")) return answer;
+        CatchUp();
+        if (Last is { } surprise)
+        {
+            answer["surpriseAt"] = new JsonObject(surprise.At.Select(a => KeyValuePair.Create<string, JsonNode?>(Stations.All[a.Station], a.P)));
+            answer["surprise"] = surprise.All;
+        }
+        return answer;
+    }
+
+    /// <summary>How odd the last entry's reading was; null where it was none.</summary>
+    public ReadingSurprise? Last { get; private set; }
+
+    /// <summary>Reads what the book holds beyond what the desk knows: the entry just put in, and those of other writers before it.</summary>
+    private void CatchUp()
+    {
+        Last = null;
+        foreach (var stored in book.ReadAfter(Desk.Arrived.Count)) Last = Desk.Add(stored.Entry, stored.Hash);
+    }
+
+    private DateTimeOffset NextAt() => clock?.Invoke() ?? (seen is { } t ? t.AddMinutes(1) : First);
+
+    /// <summary>A refusal: the first fault, and all of them where there are several.</summary>
+    public static JsonObject Refused(IReadOnlyList<EntryFault> faults)
+    {
+        ArgumentNullException.ThrowIfNull(faults);
+        var answer = new JsonObject { ["ok"] = false, ["error"] = Fault(faults[0]) };
+        if (faults.Count > 1) answer["errors"] = new JsonArray([.. faults.Select(f => (JsonNode)Fault(f))]);
+        return answer;
+    }
+
+    /// <summary>An answer on one line.</summary>
+    public static string Text(JsonObject answer)
+    {
+        ArgumentNullException.ThrowIfNull(answer);
+        return answer.ToJsonString(OneLine);
+    }
+
+    private static JsonObject Fault(EntryFault f) => new() { ["code"] = f.Code, ["field"] = f.Field, ["message"] = f.Message, ["remedy"] = f.Remedy };
+}

@@ -1,0 +1,26 @@
+using Closemown.Book;
+using Closemown.Entries;
+
+namespace Closemown.Pipe;
+
+/// <summary>The pipe: lines in, lines out, in order, each flushed before the next is read.</summary>
+public static class PipeLoop
+{
+    /// <summary>Runs until the end of the input. Blank lines are skipped; nothing but answers is written.</summary>
+    public static void Run(LineSource lines, TextWriter output, Conversation conversation)
+    {
+        ArgumentNullException.ThrowIfNull(lines);
+        ArgumentNullException.ThrowIfNull(output);
+        ArgumentNullException.ThrowIfNull(conversation);
+        while (lines.Next(out var line, out var fault))
+        {
+            if (fault is null && string.IsNullOrWhiteSpace(line)) continue;
+            output.Write(fault is null ? conversation.Say(line!) : Conversation.Text(Conversation.Refused([fault])));
+            output.Write('\n');
+            output.Flush();
+        }
+    }
+
+    /// <summary>Lines of UTF-8 bytes, capped.</summary>
+    public static LineSource Lines(Stream input) => new ByteLines(input, EntryReader.MaxLineLength);
+}

@@ -1,1 +1,0 @@
-namespace Closemown.Pipe; internal static class Placeholder;
