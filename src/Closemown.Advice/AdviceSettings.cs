@@ -49,6 +49,9 @@ public sealed record AdviceSettings
     public double ClicksMinutes { get; init; } = 0.5;
     public double ClickMinutes { get; init; } = 0.3;
     public double LapSetUpMinutes { get; init; } = 8;
+    /// <summary>Washing and looking before a further round of lapping in the same sitting.</summary>
+    public double LapAgainMinutes { get; init; } = 2;
+
     public double SquareUpMinutes { get; init; } = 6;
     public double StoneMinutes { get; init; } = 15;
     public double OwnGrindMinutes { get; init; } = 120;

@@ -36,6 +36,7 @@ internal static class Candidates
                 {
                     actions.Add(new("lap", l, r, 1));
                     actions.Add(new("lap", l, r, AdviceSettings.LapRoundMinutes));
+                    if (m.LapsInSitting + 2 <= AdviceSettings.LapRounds && m.LapsInVain + 2 <= AdviceSettings.LapRounds) actions.Add(new("lap", l, r, 2 * AdviceSettings.LapRoundMinutes));
                 }
             }
         }

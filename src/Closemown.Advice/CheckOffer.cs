@@ -27,7 +27,7 @@ internal sealed record CheckOffer(string Kind, int[] At, string? With = null, in
         {
             offers.Add(new("paper-cut", all));
             offers.AddRange(all.Select(s => new CheckOffer("paper-cut", [s])));
-            offers.Add(new("contact", ends, "paper-cut", all));
+            if (ends.All(s => Done("contact", s) == 0)) offers.Add(new("contact", ends, "paper-cut", all));
             offers.Add(new("paper-drag", ends));
         }
         if (track.Unit.Owns.Contains("torch")) offers.Add(new("torch", all));
@@ -35,6 +35,8 @@ internal sealed record CheckOffer(string Kind, int[] At, string? With = null, in
         offers.RemoveAll(o => o.At.Any(s => Often(o.Kind, s)) || (o.With is not null && o.WithAt!.Any(s => Often(o.With, s))));
         return offers;
 
-        bool Often(string kind, int s) => track.Memory.DoneSinceChange.GetValueOrDefault($"{kind} {Stations.All[s]}") >= (kind switch { "contact" => 3, "paper-cut" => 2, "paper-drag" => 2, _ => 1 });
+        bool Often(string kind, int s) => Done(kind, s) >= (kind switch { "contact" => 3, "paper-cut" => 2, "paper-drag" => 2, _ => 1 });
+
+        int Done(string kind, int s) => track.Memory.DoneSinceChange.GetValueOrDefault($"{kind} {Stations.All[s]}");
     }
 }

@@ -10,7 +10,7 @@ namespace Closemown.Advice;
 /// </remarks>
 public sealed class NextStep
 {
-    private const double WorthDoing = 0.2;               // minutes of expected gain under which nothing is changed
+    private const double WorthDoing = 0.25;              // minutes of expected gain under which nothing is changed
     private static readonly int[] Ends = [0, 2];
     private static readonly string[] Nip = ["paper-cut", "paper-drag", "contact", "torch", "feeler"];
     private readonly SteelBelief belief;
@@ -54,10 +54,10 @@ public sealed class NextStep
         var best = ranking.Best;
         var check = offers.Count > 0 ? offers[0] : null;
         var leave = memory.Heavy ? double.PositiveInfinity : ranking.LossOf(SteelAction.Leave);
-        var bench = best.Loss - Math.Max(0, check?.Net ?? 0) + open;
+        var bench = best.Loss - (check is { Net: > WorthDoing } ? check.Net : 0) + open;
 
         if (!memory.Heavy && leave <= bench + WorthDoing) return memory.FeelWanted ? FeelFirst(ranking, offers) : Mow(ranking, offers, leave);
-        if (check is { Net: > 0 } || (!checkedNow && check is not null)) return AskCheck(check, ranking, offers, forced: check.Net <= 0);
+        if (check is { Net: > WorthDoing } || (!checkedNow && check is not null)) return AskCheck(check, ranking, offers, forced: check.Net <= WorthDoing);
         return Act(best, ranking, offers);
     }
 
@@ -179,8 +179,12 @@ public sealed class NextStep
             steps.Add(new AdviceStep("clicks") { Left = nl, Right = nr, Say = StepSpeech.Clicks(nl, nr, track.Unit), TakesMinutes = minutes });
             (l, r) = (l - nl, r - nr);
         }
-        if (a.LapMinutes > 0)
-            steps.Add(new AdviceStep("lap") { LapMinutes = a.LapMinutes, Grit = grit, Say = StepSpeech.Lap(a.LapMinutes, grit), TakesMinutes = set.LapSetUpMinutes + a.LapMinutes });
+        for (var left = a.LapMinutes; left > 0; left -= AdviceSettings.LapRoundMinutes)
+        {
+            var minutes = Math.Min(left, AdviceSettings.LapRoundMinutes);
+            var again = memory.LapsInSitting > 0 || left < a.LapMinutes;
+            steps.Add(new AdviceStep("lap") { LapMinutes = minutes, Grit = grit, Say = StepSpeech.Lap(minutes, grit), TakesMinutes = minutes + (again ? set.LapAgainMinutes : set.LapSetUpMinutes) });
+        }
         steps.Add(Feel());
         return Finish();
 

@@ -43,7 +43,7 @@ public static class Planner
     {
         var memory = desk.Track(question.Unit).Memory;
         if (memory.BadFit is not null || memory.Last is not { } last || desk.Arrived.Count == 0 || desk.Arrived[^1].Id != last.Id) return null;
-        if (!(last.Is("clicks") || last.Is("square-up")) || !memory.AtBench(question.Now)) return null;
+        if (!(last.Is("clicks") || last.Is("square-up") || last.Is("lap")) || !memory.AtBench(question.Now)) return null;
         var before = Next(desk.Before(desk.Arrived.Count - 1), question with { Now = last.At }, settings);
         if (!Done(before.Step, last) || before.Step.Then.Count == 0) return null;
         var step = before.Step.Then[0] with { Then = [.. before.Step.Then.Skip(1)], Why = ["It goes on with the plan of the step before."], Cautions = Cautions.For(before.Step.Then[0].Do, memory) };

@@ -18,11 +18,13 @@ internal sealed class Ranking
 {
     public const int DrawCount = 256;
     private const ulong Seed = 20260202;
+    private const int Contenders = 48;
     private readonly UnitTrack track;
     private readonly AdviceSettings set;
     private readonly SteelDraws draws;
     private readonly List<SteelAction> actions;
     private readonly double[][] loss;
+    private readonly int[] contenders;                   // actions that a check may bring to the front: the others are too far behind
 
     public Ranking(SteelBelief belief, AdviceSettings settings, List<SteelAction> actions, double? grit)
     {
@@ -34,10 +36,13 @@ internal sealed class Ranking
         for (var a = 0; a < actions.Count; a++)
         {
             loss[a] = new double[DrawCount];
-            var fixedCost = (actions[a].Minutes(set) * set.PriceOfMinute) + SteelUsed(actions[a]);
+            var fixedCost = (actions[a].Minutes(set, track.Memory.LapsInSitting) * set.PriceOfMinute) + SteelUsed(actions[a]);
             for (var k = 0; k < DrawCount; k++) loss[a][k] = fixedCost + Mowing.Of(ActionEffect.After(actions[a], draws[k], track, grit), draws[k]);
         }
-        Actions = [.. actions.Select((a, i) => new RankedAction(a, loss[i].Average())).OrderBy(r => r.Loss)];
+        var mean = Array.ConvertAll(loss, row => row.Average());
+        var order = Enumerable.Range(0, actions.Count).OrderBy(a => mean[a]).ToArray();
+        Actions = [.. order.Select(a => new RankedAction(actions[a], mean[a]))];
+        contenders = [.. order.Take(Contenders).Concat(order.Skip(Contenders).Where(a => actions[a].Do == "leave"))];
     }
 
     public MowingLoss Mowing { get; }
@@ -112,7 +117,7 @@ internal sealed class Ranking
     private (int Action, double Probability) BestUnder(ReadOnlySpan<double> w)
     {
         var (at, best) = (0, double.PositiveInfinity);
-        for (var a = 0; a < loss.Length; a++)
+        foreach (var a in contenders)
         {
             var sum = Expected(w, a);
             if (sum < best) (at, best) = (a, sum);

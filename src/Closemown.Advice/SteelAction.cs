@@ -14,8 +14,13 @@ public sealed record SteelAction(string Do, int Left = 0, int Right = 0, double 
     /// <summary>Whether any adjuster comes in.</summary>
     public bool ComesIn => Left > 0 || Right > 0;
 
+    /// <summary>Rounds of lapping: none is longer than two minutes.</summary>
+    public int LapRounds => (int)Math.Ceiling(LapMinutes / AdviceSettings.LapRoundMinutes);
+
     /// <summary>Minutes of the person's time at the bench, the feeling of both ends after a change included.</summary>
-    public double Minutes(AdviceSettings s)
+    /// <param name="s">What things take.</param>
+    /// <param name="lapsBefore">Rounds lapped in this sitting already: the compound is out.</param>
+    public double Minutes(AdviceSettings s, int lapsBefore = 0)
     {
         ArgumentNullException.ThrowIfNull(s);
         var feel = 2 * s.ContactMinutes;
@@ -28,7 +33,7 @@ public sealed record SteelAction(string Do, int Left = 0, int Right = 0, double 
             "stone" => s.StoneMinutes + feel,
             "grind" => s.OwnGrindMinutes,
             "repair" => s.SentGrindMinutes,
-            _ => clicks + feel + (LapMinutes > 0 ? s.LapSetUpMinutes + LapMinutes : 0),
+            _ => clicks + feel + (LapMinutes > 0 ? (lapsBefore > 0 ? s.LapAgainMinutes : s.LapSetUpMinutes) + LapMinutes + ((LapRounds - 1) * s.LapAgainMinutes) : 0),
         };
     }
 

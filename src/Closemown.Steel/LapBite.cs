@@ -17,7 +17,7 @@ public static class LapBite
         NormalMath.Phi((HalfAtUm - gapUm) / Math.Sqrt((SpreadUm * SpreadUm) + Math.Max(0, varianceUm2)));
 
     /// <summary>Minutes at full bite that halve the bluntness above fresh: with relief, without, and unknown.</summary>
-    public static double HalfLifeMinutes(bool? relief) => relief switch { true => 1.5, false => 5, null => 2.5 };
+    public static double HalfLifeMinutes(bool? relief) => relief switch { true => 1.5, false => 5, null => 2 };
 
     /// <summary>Share of the bluntness above fresh that a lap leaves.</summary>
     public static double Leaves(double minutes, double bite, bool? relief) => Math.Pow(0.5, minutes * bite / HalfLifeMinutes(relief));
