@@ -14,7 +14,7 @@ public sealed record SolveOptions
     public int MaxSweeps { get; init; } = 400;
 
     /// <summary>Sweeps stop when every reading's matched mean (in its predictor's sd) and variance (as a share) is this close; positive.</summary>
-    public double SweepTolerance { get; init; } = 1e-9;
+    public double SweepTolerance { get; init; } = 1e-10;
 
     internal SolveOptions Checked()
     {

@@ -68,6 +68,19 @@ public sealed class ErrorMessageTests
     }
 
     [Fact]
+    public void A_start_is_drowned_by_links_without_noise()
+    {
+        var chain = new ChainModel(["bow"], []);
+        for (var t = 0; t < 50; t++) chain.AddStep();
+        chain.AddGaussian([Term.State(0, 0, 1)], 0, 1);
+        for (var t = 1; t < 50; t++) chain.AddGaussian([Term.State(t, 0, 1), Term.State(t - 1, 0, -1)], 0, 1e-8);
+        Assert.Equal(
+            "state 'bow' at step 0 is held so loosely beside the sharpness of its links that it cannot be told from free: "
+            + "give its links more noise (a millionth of its own spread or more), or add a reading that sees it",
+            Failure(chain));
+    }
+
+    [Fact]
     public void A_reading_beyond_numbers()
     {
         var chain = Tied(start: true);
@@ -121,6 +134,6 @@ public sealed class ErrorMessageTests
     public void Defaults_are_held()
     {
         var o = new SolveOptions();
-        Assert.Equal((EstimateKind.ExpectationPropagation, 100, 400, 1e-9), (o.Method, o.MaxNewtonSteps, o.MaxSweeps, o.SweepTolerance));
+        Assert.Equal((EstimateKind.ExpectationPropagation, 100, 400, 1e-10), (o.Method, o.MaxNewtonSteps, o.MaxSweeps, o.SweepTolerance));
     }
 }
