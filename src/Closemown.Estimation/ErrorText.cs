@@ -23,7 +23,8 @@ internal static class ErrorText
 
     public static string Together(string others) => $"is known only together with {others} (no prior or reading sees it alone)";
 
-    public static string Alone() => "is held so loosely beside the sharpness of its links that it cannot be told from free";
+    public const string TooLoose = "is held so loosely beside the sharpness of its links that it cannot be told from free";
+    public const string CureLoose = "give its links more noise (a millionth of its own spread or more), or add a reading that sees it";
 
     public static string Reading(int index, string touches) => $"reading {N(index)} (on {touches})";
 

@@ -10,6 +10,9 @@ namespace Closemown.Estimation;
 /// </remarks>
 internal static class MomentSweeps
 {
+    /// <summary>Below this a mismatch that no longer shrinks is rounding.</summary>
+    private const double RoundingLevel = 1e-7;
+
     internal enum Outcome
     {
         Settled,
@@ -28,10 +31,11 @@ internal static class MomentSweeps
             if (!Condition(model, w)) return Broken(out logEvidence);
             if (!Match(model, w, out var mismatch, out logEvidence)) return Broken(out logEvidence);
             if (mismatch <= options.SweepTolerance) return Outcome.Settled;
-            stalled = mismatch > 0.5 * before ? stalled + 1 : 0;
-            if (mismatch < 1e-6 && stalled >= 4) return Outcome.Settled;
+            var grew = mismatch > (1 - (0.02 * share)) * before;
+            stalled = grew ? stalled + 1 : 0;
+            if (mismatch < RoundingLevel && stalled >= 4) return Outcome.Settled;
             if (sweeps >= options.MaxSweeps) return Outcome.Limit;
-            if (mismatch > 0.9 * before) share = Math.Max(0.05, 0.5 * share);
+            if (grew) share = Math.Max(0.05, 0.5 * share);
             before = mismatch;
             for (var k = 0; k < model.Rows.Count; k++)
             {

@@ -11,10 +11,10 @@ public sealed record SolveOptions
     public int MaxNewtonSteps { get; init; } = 100;
 
     /// <summary>Moment-matching sweeps at most; at least 1.</summary>
-    public int MaxSweeps { get; init; } = 100;
+    public int MaxSweeps { get; init; } = 400;
 
     /// <summary>Sweeps stop when every reading's matched mean (in its predictor's sd) and variance (as a share) is this close; positive.</summary>
-    public double SweepTolerance { get; init; } = 1e-9;
+    public double SweepTolerance { get; init; } = 1e-10;
 
     internal SolveOptions Checked()
     {

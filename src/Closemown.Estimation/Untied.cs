@@ -33,13 +33,31 @@ internal static class Untied
         // The first state component that moves, at the first step where it does; or the first constant.
         if (moving.Count == 0) moving.Add((failed.FailedStep, failed.FailedIndex));
         var variable = Name(model, moving[0].Step, moving[0].Index);
-        if (moving.Count == 1)
-        {
-            return new(variable, moving[0].Step < 0 ? ErrorText.Alone() : ErrorText.OnlyChanges, ErrorText.CureUntied);
-        }
-
+        if (Seen(model, direction)) return new(variable, ErrorText.TooLoose, ErrorText.CureLoose);
+        if (moving.Count == 1) return new(variable, moving[0].Step < 0 ? ErrorText.TiedToNothing : ErrorText.OnlyChanges, ErrorText.CureUntied);
         var others = string.Join(", ", moving.Skip(1).Take(4).Select(x => Name(model, x.Step, x.Index)));
         return new(variable, ErrorText.Together(others), ErrorText.CureTogether);
+    }
+
+    /// <summary>Whether a Gaussian factor does see the direction, so that only rounding made it look free.</summary>
+    private static bool Seen(ChainModel model, double[] direction)
+    {
+        var rows = model.Rows;
+        int d = model.StateSize, constants = model.StepCount * d;
+        for (var k = 0; k < rows.Count; k++)
+        {
+            if (rows.Interval[k]) continue;
+            var size = 0.0;
+            for (var p = rows.Start[k]; p < rows.Start[k + 1]; p++)
+            {
+                var at = rows.Local[p];
+                size += Math.Abs(rows.Weight[p] * direction[at < 2 * d ? (rows.Step[k] * d) + at : constants + at - (2 * d)]);
+            }
+
+            if (Math.Abs(rows.Dot(k, direction, d, constants)) > 1e-3 * size) return true;
+        }
+
+        return false;
     }
 
     public static EstimationException FarAway(ChainModel model, int k, double eta)

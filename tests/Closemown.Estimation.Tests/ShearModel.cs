@@ -35,31 +35,77 @@ internal sealed class ShearModel
         return chain;
     }
 
+    /// <summary>The same book by one forward pass.</summary>
+    public GaussianState Filter()
+    {
+        double[] mean = [.. _model.Numbers("initialMean"), .. _model.Numbers("constantMean")];
+        double[] sd = [.. _model.Numbers("initialSd"), .. _model.Numbers("constantSd")];
+        var covariance = new double[11 * 11];
+        for (var i = 0; i < 11; i++) covariance[i * 12] = sd[i] * sd[i];
+        var pass = new ForwardPass(new GaussianState(Names("state"), Names("constants"), mean, covariance));
+        var t = 0;
+        foreach (var step in _book.GetProperty("steps").EnumerateArray())
+        {
+            t++;
+            double hours = step.Number("hours"), lap = step.Number("lapMin");
+            var (clearance, edge, fresh, rho) = Noise(step);
+            var a = new double[25];
+            var b = new double[30];
+            for (var i = 0; i < 5; i++) a[i * 6] = i < 2 ? 1 : rho;
+            (b[0], b[2], b[5]) = (-step.Number("clicksL"), hours, lap);
+            (b[7], b[9], b[11]) = (-step.Number("clicksR"), hours, lap);
+            for (var i = 2; i < 5; i++) b[(i * 6) + 4] = hours;
+            var shift = fresh * (1 - rho);
+            pass.Move(a, b, [0, 0, shift, shift, shift], [clearance[0], clearance[1], edge, edge, edge]);
+            foreach (var reading in _book.GetProperty("readings").EnumerateArray())
+            {
+                if (reading.GetProperty("step").GetInt32() != t) continue;
+                var (terms, cuts, category, spread) = Reading(reading);
+                pass.ObserveCategory(terms, 0, cuts, category, spread);
+            }
+        }
+
+        return pass.Current;
+    }
+
     private string[] Names(string of) => [.. _model.GetProperty(of).EnumerateArray().Select(x => x.GetString()!)];
 
     private void AddTransition(ChainModel chain, JsonElement step)
     {
         var t = chain.AddStep();
-        var q = _model.GetProperty("noise");
         double hours = step.Number("hours"), lap = step.Number("lapMin");
         double[] clicks = [step.Number("clicksL"), step.Number("clicksR")];
-        double fresh = _model.Number("freshEdge"), rho = Math.Exp(-lap / _model.Number("lapTimeConstantMin"));
-        var common = (Square(q.Number("mowPerSqrtHour")) * hours) + (Square(q.Number("lapPerSqrtMinute")) * lap) + Square(q.Number("floor"));
+        var (clearance, edge, fresh, rho) = Noise(step);
         for (var i = 0; i < 2; i++)
         {
-            var sd = Math.Sqrt(common + (Square(q.Number("clickPerSqrtClick")) * Math.Abs(clicks[i])));
             chain.AddGaussian(
-                [Term.State(t, i, 1), Term.State(t - 1, i, -1), Term.Constant(i, clicks[i]), Term.Constant(2 + i, -hours), Term.Constant(5, -lap)], 0, sd);
+                [Term.State(t, i, 1), Term.State(t - 1, i, -1), Term.Constant(i, clicks[i]), Term.Constant(2 + i, -hours), Term.Constant(5, -lap)],
+                0, clearance[i]);
         }
 
-        var edge = Math.Sqrt((Square(q.Number("edgePerSqrtHour")) * hours) + Square(q.Number("floor")));
         for (var i = 2; i < 5; i++)
         {
             chain.AddGaussian([Term.State(t, i, 1), Term.State(t - 1, i, -rho), Term.Constant(4, -hours)], fresh * (1 - rho), edge);
         }
     }
 
+    private (double[] Clearance, double Edge, double Fresh, double Rho) Noise(JsonElement step)
+    {
+        var q = _model.GetProperty("noise");
+        double hours = step.Number("hours"), lap = step.Number("lapMin");
+        var common = (Square(q.Number("mowPerSqrtHour")) * hours) + (Square(q.Number("lapPerSqrtMinute")) * lap) + Square(q.Number("floor"));
+        double Sd(double clicks) => Math.Sqrt(common + (Square(q.Number("clickPerSqrtClick")) * Math.Abs(clicks)));
+        var edge = Math.Sqrt((Square(q.Number("edgePerSqrtHour")) * hours) + Square(q.Number("floor")));
+        return ([Sd(step.Number("clicksL")), Sd(step.Number("clicksR"))], edge, _model.Number("freshEdge"), Math.Exp(-lap / _model.Number("lapTimeConstantMin")));
+    }
+
     private void AddReading(ChainModel chain, JsonElement reading)
+    {
+        var (terms, cuts, category, sd) = Reading(reading);
+        chain.AddCategory(terms, 0, cuts, category, sd);
+    }
+
+    private (Term[] Terms, double[] Cuts, int Category, double Sd) Reading(JsonElement reading)
     {
         var check = _model.GetProperty("checks").GetProperty(reading.GetProperty("check").GetString()!);
         var station = reading.GetProperty("station").GetString()!;
@@ -67,7 +113,7 @@ internal sealed class ShearModel
         var t = reading.GetProperty("step").GetInt32();
         List<Term> terms = [Term.State(t, 0, weights[0]), Term.State(t, 1, weights[1])];
         if (reading.GetProperty("check").GetString() == "cut") terms.Add(Term.State(t, 2 + "LCR".IndexOf(station, StringComparison.Ordinal), 1));
-        chain.AddCategory([.. terms], 0, check.Numbers("cutPoints"), reading.GetProperty("category").GetInt32(), check.Number("sd"));
+        return ([.. terms], check.Numbers("cutPoints"), reading.GetProperty("category").GetInt32(), check.Number("sd"));
     }
 
     private static double Square(double x) => x * x;
