@@ -11,6 +11,8 @@ internal static class ActionEffect
     private const int Theta = Layout.StateSize;
     private const int Noise = Theta + Layout.ConstantCount;
     private const double LeastClickUm = 2;
+    private const double LightUm = 4;                    // felt under this clearance, less the run-out
+    private const double HeavyUm = -12;
 
     public static NipState Before(ReadOnlySpan<double> x) => new()
     {
@@ -27,6 +29,9 @@ internal static class ActionEffect
         var s = Before(x);
         switch (action.Do)
         {
+            case "close-in":
+                CloseIn(ref s, x, track, out _);
+                break;
             case "square-up":
                 var strip = track.Strip.Um + x[Layout.Strip];
                 s.Left = strip + (7 * x[Noise]);
@@ -50,6 +55,36 @@ internal static class ActionEffect
         s.Right -= Moves(action.Right, known.Item2, 1, x);
         if (action.LapMinutes > 0) Lap(ref s, action.LapMinutes, x, track.Unit, grit);
         return s;
+    }
+
+    /// <summary>Minutes that depend on the draw: the goes it takes to come in until an end touches.</summary>
+    public static double Minutes(SteelAction action, ReadOnlySpan<double> x, UnitTrack track, AdviceSettings set)
+    {
+        if (action.Do != "close-in") return 0;
+        var s = Before(x);
+        CloseIn(ref s, x, track, out var goes);
+        return goes * (set.ClicksMinutes + (4 * set.ClickMinutes) + (2 * set.ContactMinutes));
+    }
+
+    /// <summary>Comes in two clicks at a go at each end that has not touched, feels, and backs off one where the touch is heavy.</summary>
+    private static void CloseIn(ref NipState s, ReadOnlySpan<double> x, UnitTrack track, out int goes)
+    {
+        var m = track.Memory;
+        goes = 1;
+        var touch = x[Theta + Layout.Touch];
+        if (!m.Touched(0) && !m.Touched(1)) s.Left = End(s.Left, 0, x, ref goes);
+        if (!m.Touched(2) && !m.Touched(1)) s.Right = End(s.Right, 1, x, ref goes);
+
+        double End(double c, int side, ReadOnlySpan<double> x, ref int most)
+        {
+            var click = Math.Max(LeastClickUm, x[Theta + Layout.Click] + (x[Theta + Layout.ClickSide] * (side == 0 ? 1 : -1)));
+            var go = AdviceSettings.MostClicks * click;
+            var k = Math.Clamp((int)Math.Ceiling((c - touch - LightUm) / go), 0, 12);
+            most = Math.Max(most, k);
+            c -= k * go;
+            c += SteelDefaults.ClickNoiseUm * Math.Sqrt(2.0 * k) * x[Noise + side];
+            return c - touch < HeavyUm ? c + click : c;
+        }
     }
 
     private static double Halfway(double edge) => (edge + SteelDefaults.EdgeLappedUm.Mean) / 2;

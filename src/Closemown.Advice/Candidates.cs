@@ -28,6 +28,7 @@ internal static class Candidates
                 actions.Add(new("clicks", l, r));
             }
         }
+        if (!leftTouched || !rightTouched) actions.Add(SteelAction.CloseIn);
         if (MayLap(belief))
         {
             for (var l = -1; l <= AdviceSettings.MostClicks; l++)

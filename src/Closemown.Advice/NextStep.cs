@@ -170,7 +170,7 @@ public sealed class NextStep
                 steps.Add(new AdviceStep("repair") { Say = "Have {reel} and {bedknife} ground: lapping no longer helps, and there is no grinder here.", TakesMinutes = set.SentGrindMinutes });
                 return Finish();
         }
-        var (l, r) = (a.Left, a.Right);
+        var (l, r) = a.Do == "close-in" ? FirstGo() : (a.Left, a.Right);
         while (l != 0 || r != 0)
         {
             var (nl, nr) = Go(l, r);
@@ -200,6 +200,22 @@ public sealed class NextStep
             // What the plan leads to is said with the first step; the steps between lead nowhere by themselves.
             steps[0] = steps[0] with { Expect = expect };
             return steps;
+        }
+    }
+
+    /// <summary>The first go of coming in until an end touches: two clicks where two will hardly touch, else one; none where it touched.</summary>
+    private (int Left, int Right) FirstGo()
+    {
+        var left = memory.Touched(0) || memory.Touched(1) ? 0 : Most(0);
+        var right = memory.Touched(2) || memory.Touched(1) ? 0 : Most(2);
+        if (left > 0 && right > 0 && !Candidates.MayDiffer(belief)) left = right = Math.Min(left, right);
+        return (left, right);
+
+        int Most(int station)
+        {
+            var contact = Checks.Of("contact", station, track.Unit, track.Strip);
+            var (mean, variance) = belief.Last.Predict([.. contact.Terms, Estimation.Term.Constant(Layout.Click, -AdviceSettings.MostClicks)]);
+            return Estimate.Normal(mean, variance).Below(contact.CutPoints[^1]) < 0.35 ? AdviceSettings.MostClicks : 1;
         }
     }
 

@@ -37,7 +37,11 @@ internal sealed class Ranking
         {
             loss[a] = new double[DrawCount];
             var fixedCost = (actions[a].Minutes(set, track.Memory.LapsInSitting) * set.PriceOfMinute) + SteelUsed(actions[a]);
-            for (var k = 0; k < DrawCount; k++) loss[a][k] = fixedCost + Mowing.Of(ActionEffect.After(actions[a], draws[k], track, grit), draws[k]);
+            for (var k = 0; k < DrawCount; k++)
+            {
+                loss[a][k] = fixedCost + (ActionEffect.Minutes(actions[a], draws[k], track, set) * set.PriceOfMinute)
+                    + Mowing.Of(ActionEffect.After(actions[a], draws[k], track, grit), draws[k]);
+            }
         }
         var mean = Array.ConvertAll(loss, row => row.Average());
         var order = Enumerable.Range(0, actions.Count).OrderBy(a => mean[a]).ToArray();

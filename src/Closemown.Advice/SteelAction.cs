@@ -3,13 +3,16 @@ using Closemown.Steel;
 namespace Closemown.Advice;
 
 /// <summary>Something that can be done to the steel before mowing, as a whole plan: clicks, and a lap after them.</summary>
-/// <param name="Do">The first word of the plan: leave, clicks, lap, square-up, stone, grind, repair.</param>
+/// <param name="Do">The first word of the plan: leave, clicks, close-in, lap, square-up, stone, grind, repair.</param>
 /// <param name="Left">Steps of the left adjuster in all, + in.</param>
 /// <param name="Right">Steps of the right adjuster in all, + in.</param>
 /// <param name="LapMinutes">Minutes of lapping after the clicks; 0 for none.</param>
 public sealed record SteelAction(string Do, int Left = 0, int Right = 0, double LapMinutes = 0)
 {
     public static SteelAction Leave { get; } = new("leave");
+
+    /// <summary>In step by step, feeling after each go, until an end touches: how many goes that takes only the doing shows.</summary>
+    public static SteelAction CloseIn { get; } = new("close-in");
 
     /// <summary>Whether any adjuster comes in.</summary>
     public bool ComesIn => Left > 0 || Right > 0;
@@ -28,7 +31,7 @@ public sealed record SteelAction(string Do, int Left = 0, int Right = 0, double 
         var clicks = Left == 0 && Right == 0 ? 0 : (goes * s.ClicksMinutes) + ((goes - 1) * feel) + ((Math.Abs(Left) + Math.Abs(Right)) * s.ClickMinutes);
         return Do switch
         {
-            "leave" => 0,
+            "leave" or "close-in" => 0,              // close-in: by the goes it takes, ActionEffect
             "square-up" => s.SquareUpMinutes + clicks + feel,
             "stone" => s.StoneMinutes + feel,
             "grind" => s.OwnGrindMinutes,
@@ -45,6 +48,7 @@ public sealed record SteelAction(string Do, int Left = 0, int Right = 0, double 
         return Do switch
         {
             "leave" => "leave it and mow",
+            "close-in" => "come in step by step, feeling each time, until an end touches",
             "square-up" => $"square up, then {turns}",
             "stone" => "file the front of the bedknife",
             "grind" => "grind",
