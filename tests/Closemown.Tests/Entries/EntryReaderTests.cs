@@ -125,7 +125,7 @@ public sealed class EntryReaderTests
     [InlineData("""{"kind":"unit","bandUm":[20,0]}""", "bad-value", "bandUm", "not a list from small to large", "small to large")]
     [InlineData("""{"kind":"unit","bandUm":[20]}""", "bad-value", "bandUm", "not a list of 2 numbers", "list of 2 numbers")]
     [InlineData("""{"kind":"unit","owns":[]}""", "bad-value", "owns", "not a list of 1 to", "texts")]
-    [InlineData("""{"kind":"unit","priors":{"x":[1,0]}}""", "bad-value", "priors.x", "not [mean, sd]", "sd above 0")]
+    [InlineData("""{"kind":"unit","priors":{"clearanceUm":[1,0]}}""", "bad-value", "priors.clearanceUm", "not [mean, sd]", "sd above 0")]
     [InlineData("""{"kind":"feeler","left":{}}""", "bad-value", "left", "not an object with goUm, noGoUm", "or both")]
     [InlineData("""{"kind":"feeler","left":{"goUm":50,"noGoUm":30}}""", "bad-value", "left", "goUm is below its noGoUm", "below")]
     [InlineData("""{"kind":"canopy","lowMm":6,"highMm":5,"when":"after"}""", "bad-value", "lowMm", "lowMm is above highMm", "smaller first")]
