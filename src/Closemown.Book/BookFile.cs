@@ -35,11 +35,15 @@ public static class BookFile
         if (Directory.Exists(path))
             throw new BookException(BookTrouble.BadPlace, $"{path} is a folder.", "Give the path of the book's file in it.");
         if ((options.ReadOnly || !options.Create) && !File.Exists(path)) throw BookException.Missing(path);
+        // Shorter than any database: SQLite would take it for an empty one and write over it.
+        if (new FileInfo(path) is { Exists: true, Length: > 0 and < 512 }) throw BookException.NotABook(path);
         SqliteConnection? connection = null;
         try
         {
             if (options.Create && !options.ReadOnly && Path.GetDirectoryName(path) is { Length: > 0 } folder) Directory.CreateDirectory(folder);
-            connection = OpenRaw(path, options.ReadOnly ? SqliteOpenMode.ReadOnly : SqliteOpenMode.ReadWriteCreate, options.WaitSeconds);
+            connection = OpenRaw(path, options.ReadOnly || !options.Create ? SqliteOpenMode.ReadWrite : SqliteOpenMode.ReadWriteCreate, options.WaitSeconds);
+            // Not opened as read-only: such a connection cannot tidy up the write-ahead log behind it.
+            if (options.ReadOnly) Run(connection, "pragma query_only = on");
             CheckSqlite((string)Scalar(connection, "select sqlite_version()")!);
             if (!IsBook(connection, path))
             {

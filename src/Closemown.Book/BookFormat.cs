@@ -20,7 +20,7 @@ internal static class BookFormat
             "create trigger entry_no_update before update on entry begin select raise(abort, 'entries are never changed'); end",
             "create trigger entry_no_delete before delete on entry begin select raise(abort, 'entries are never deleted'); end",
             "create trigger entry_no_replace before insert on entry when exists(select 1 from entry where seq=new.seq or id=new.id) begin select raise(abort, 'entries are never replaced'); end",
-            "create trigger entry_in_turn before insert on entry when new.seq is not (select coalesce(max(seq), 0) + 1 from entry) begin select raise(abort, 'entries are numbered in turn'); end",
+            "create trigger entry_in_turn before insert on entry when new.seq < 1 or new.seq > (select coalesce(max(seq), 0) + 1 from entry) begin select raise(abort, 'entries are numbered in turn'); end",
             "create table weather (seq integer primary key, id text not null unique, area text not null, date text not null, source text not null, forecast integer not null check (forecast in (0, 1)), json text not null) strict",
             "create index weather_day on weather (area, date, source, forecast)",
             "create trigger weather_no_update before update on weather begin select raise(abort, 'weather is never changed'); end",

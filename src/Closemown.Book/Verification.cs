@@ -42,11 +42,11 @@ public static partial class Verification
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(path);
         path = System.IO.Path.GetFullPath(path);
-        using var connection = BookFile.Connect(path, new BookOptions { ReadOnly = true });
         var problems = new Problems();
         var (version, entries, weather, head) = (0, 0L, 0L, HashChain.Genesis);
         try
         {
+            using var connection = BookFile.Connect(path, new BookOptions { ReadOnly = true });
             using var transaction = connection.BeginTransaction(deferred: true);       // one state of the book, though others append
             version = (int)BookFile.Number(connection, "pragma user_version");
             Structure(connection, problems);
@@ -54,13 +54,19 @@ public static partial class Verification
             (entries, head) = Chain(connection, problems);
             weather = Weather(connection, problems);
         }
-        catch (SqliteException e) when (e.SqliteErrorCode is 11 or 10 or 26)
+        catch (BookException e) when (e.Trouble is BookTrouble.Damaged or BookTrouble.InputOutput)
         {
-            problems.Add("", 0, $"The file cannot be read to its end ({e.Message}).", GoBack);
+            problems.Add("", 0, e.Message, GoBack);
         }
         catch (SqliteException e)
         {
-            throw BookException.From(e, path);
+            var told = BookException.From(e, path);
+            if (told.Trouble is BookTrouble.Locked) throw told;
+            problems.Add("", 0, $"The file cannot be read to its end ({e.Message}).", GoBack);
+        }
+        catch (Exception e) when (e is InvalidCastException or InvalidOperationException or FormatException)
+        {
+            problems.Add("", 0, $"A row holds values of the wrong type ({e.Message}).", GoBack);
         }
         return new(path, version, entries, weather, head, problems.List);
     }
@@ -102,7 +108,7 @@ public static partial class Verification
         {
             var (seq, json, stored) = (reader.GetInt64(0), reader.GetString(2), reader.GetString(3));
             if (seq != wanted) problems.Add("entry", seq, $"Entry {wanted} is missing before it.", GoBack);
-            if (HashChain.Next(head, json) != stored)
+            if (!IsHash(stored) || HashChain.Next(head, json) != stored)
                 problems.Add("entry", seq, "The chain is broken: this entry, or the one before it, is not what was written.", GoBack);
             Row("entry", seq, reader.GetString(1), json, problems, e => e.Is("weather") ? "weather lies among the entries" : null);
             (count, head, wanted) = (count + 1, IsHash(stored) ? stored : head, seq + 1);

@@ -50,6 +50,10 @@ public static class EntryReader
         {
             fault = new(FaultCodes.BadJson, "", $"The line is not JSON (at character {(e.BytePositionInLine ?? 0) + 1}).", """Write one object a line, like {"kind":"clicks","left":1,"right":1}; each name once.""");
         }
+        catch (InvalidOperationException)
+        {
+            fault = BrokenEscape();
+        }
         catch (ArgumentException)
         {
             fault = new(FaultCodes.BadJson, "", "The line holds characters that are not text.", "Save it as UTF-8.");
@@ -70,7 +74,7 @@ public static class EntryReader
         }
         catch (InvalidOperationException)       // half a surrogate pair, which JSON may spell but text may not hold
         {
-            return [new(FaultCodes.BadJson, "", "The line holds a broken character escape.", "Write the character itself, in UTF-8.")];
+            return [BrokenEscape()];
         }
     }
 
@@ -126,6 +130,9 @@ public static class EntryReader
         entry.Json = Canonical.Line(entry);
         return faults;
     }
+
+    private static EntryFault BrokenEscape() =>
+        new(FaultCodes.BadJson, "", "The line holds a broken character escape.", "Write the character itself, in UTF-8.");
 
     private static EntryFault UnknownKind(string found)
     {

@@ -51,6 +51,14 @@ public static class EntrySchema
         schema["required"] = Names(required);
         if (kind.OneOf.Count > 0)
             schema["allOf"] = new JsonArray([.. kind.OneOf.Select(g => new JsonObject { ["anyOf"] = new JsonArray([.. g.Select(n => new JsonObject { ["required"] = Names([n]) })]) })]);
+        if (kind.Name == "strip") schema["dependentRequired"] = new JsonObject { ["stackMm"] = Names(["layers"]) };
+        if (kind.OtherFieldsAreNumbers)
+        {
+            var envelope = Envelope().Select(p => p.Key).ToArray();
+            foreach (var name in envelope) properties.TryAdd(name, JsonValue.Create(true));
+            schema["additionalProperties"] = new JsonObject { ["type"] = "number" };
+            schema["not"] = new JsonObject { ["propertyNames"] = new JsonObject { ["enum"] = Names(envelope) } };
+        }
         return schema;
     }
 

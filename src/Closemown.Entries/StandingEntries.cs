@@ -4,7 +4,7 @@ namespace Closemown.Entries;
 /// <remarks>
 /// Of two standing entries that void the same one the later by (at, id) counts and the earlier falls with the target;
 /// a void may come before its target; voiding a void restores. Should voids form a ring, which no honest writer can make,
-/// its latest entry stands.
+/// its latest entry counts before the others.
 /// </remarks>
 public static class StandingEntries
 {
@@ -64,8 +64,7 @@ public static class StandingEntries
             }
             while (ring >= 0 && settled[ring]) ring--;
             if (ring < 0) return stands;
-            stands[ring] = true;
-            ready.Push(ring);
+            ready.Push(ring);                              // stands, unless an entry outside the ring voids it
         }
     }
 }
