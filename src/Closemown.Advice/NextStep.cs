@@ -46,7 +46,7 @@ public sealed class NextStep
         if (memory.Unusual is { } odd) return ReadAgain(odd.Entry, odd.Surprise);
         var checkedNow = memory.Sitting.Any(e => Nip.Contains(e.Kind.Name));
         if (memory.OddSound is { } sound)
-            return Advise(CheckStep("contact", Ends, [$"A sound that was not there before ({sound.Word("sound")}) came from the mower: feel both ends before it mows again."]), null, [Rules.Sound]);
+            return Advise(Ask("contact", Ends, [$"A sound that was not there before ({sound.Word("sound")}) came from the mower: feel both ends before it mows again."]), null, [Rules.Sound]);
 
         var ranking = new Ranking(belief, set, Candidates.Actions(belief, checkedThisSitting: true), grit);
         var offers = ranking.Checks(CheckOffer.All(track));
@@ -93,12 +93,12 @@ public sealed class NextStep
     private StepAdvice ReadAgain(Entry odd, double surprise)
     {
         var at = Enumerable.Range(0, 3).Where(s => odd[odd.Kind.IndexOf(Stations.All[s])] is not null).ToArray();
-        var step = CheckStep(odd.Kind.Name, at, [$"The last reading is not like this mower (about 1 in {Math.Max(2, Math.Round(1 / Math.Max(surprise, 1e-6))):0}): read it again before anything is turned."]);
+        var step = Ask(odd.Kind.Name, at, [$"The last reading is not like this mower (about 1 in {Math.Max(2, Math.Round(1 / Math.Max(surprise, 1e-6))):0}): read it again before anything is turned."]);
         return Advise(step, null, [Rules.Odd]) with { Entries = [odd.Id] };
     }
 
     private StepAdvice FeelFirst(Ranking ranking, List<RankedCheck> offers) =>
-        Advise(CheckStep("contact", Ends, ["Something was changed since both ends were last felt.", .. Reasons()]), ranking, [Rules.Feel], offers);
+        Advise(Ask("contact", Ends, ["Something was changed since both ends were last felt.", .. Reasons.Of(belief)]), ranking, [Rules.Feel], offers);
 
     private StepAdvice AskCheck(RankedCheck check, Ranking ranking, List<RankedCheck> offers, bool forced)
     {
@@ -106,9 +106,9 @@ public sealed class NextStep
         var why = new List<string>();
         if (forced) why.Add("Nothing was checked in this sitting yet.");
         else why.Add($"It is expected to save {check.Gain:0.#} minutes' worth of torn leaf, pressing or work, for {o.Minutes(set):0.#} minutes of yours.");
-        why.AddRange(Reasons());
-        var step = CheckStep(o.Kind, o.At, why);
-        if (o.With is not null) step = step with { Then = [CheckStep(o.With, o.WithAt!, []) with { Cautions = [] }] };
+        why.AddRange(Reasons.Of(belief));
+        var step = Ask(o.Kind, o.At, why);
+        if (o.With is not null) step = step with { Then = [Ask(o.With, o.WithAt!, []) with { Cautions = [] }] };
         return Advise(step, ranking, forced ? [Rules.CheckFirst, Rules.Worth] : [Rules.Worth], offers);
     }
 
@@ -119,7 +119,7 @@ public sealed class NextStep
         var due = mowings is null ? "The bench is not due within a hundred such mowings"
             : days is { } t ? $"Bench check {StepSpeech.Days(t)}"
             : mowings == 1 ? "Bench check before the mowing after" : $"Bench check after about {mowings} such mowings";
-        var expect = Expect(SteelAction.Leave, ranking);
+        var expect = ExpectedOutcome.Of(SteelAction.Leave, ranking);
         var step = new AdviceStep("mow")
         {
             Say = $"Mow, and look behind you. {due}.",
@@ -127,7 +127,7 @@ public sealed class NextStep
             Expect = expect,
             BenchInMowings = mowings,
             BenchInDays = days,
-            Why = [$"{StepSpeech.InHundred(expect.InTolerance)} that the {{gap}} is in tolerance everywhere; about {StepSpeech.InHundred(expect.CleanShare)} leaves cut clean.", .. Reasons()],
+            Why = [$"{StepSpeech.InHundred(expect.InTolerance)} that the {{gap}} is in tolerance everywhere; about {StepSpeech.InHundred(expect.CleanShare)} leaves cut clean.", .. Reasons.Of(belief)],
             Cautions = Cautions.For("mow", memory),
         };
         return Advise(step, ranking, [Rules.Loss], offers) with { ExpectedLoss = leave };
@@ -136,145 +136,21 @@ public sealed class NextStep
     private StepAdvice Act(RankedAction best, Ranking ranking, List<RankedCheck> offers)
     {
         var a = best.Action;
-        var plan = Plan(a, ranking);
+        var plan = new PlanSteps(belief, set, grit).Of(a, ExpectedOutcome.Of(a, ranking));
         var rules = new List<Rule> { Rules.Loss };
         if (a.Left != 0 || a.Right != 0) rules.Add(Rules.TwoSteps);
         if (memory.Touched(0) || memory.Touched(1) || memory.Touched(2)) rules.Add(Rules.Touched);
         if (Math.Abs(a.Left - a.Right) > 1 || !Candidates.MayDiffer(belief)) rules.Add(Rules.Cone);
         if (a.LapMinutes > 0) rules.Add(Rules.LapEdge);
         if (a.Do is "stone" or "grind" or "repair") rules.Add(Rules.LapInVain);
-        var why = Reasons();
+        var why = Reasons.Of(belief);
         var leave = ranking.Actions.FirstOrDefault(r => r.Action.Do == "leave");
         if (leave is not null) why.Insert(0, $"Left as it is, the next mowing would cost about {leave.Loss:0} minutes' worth; with this about {best.Loss:0}, its own minutes counted.");
         var first = plan[0] with { Why = why, Then = [.. plan.Skip(1)] };
         return Advise(first, ranking, rules, offers) with { ExpectedLoss = best.Loss };
     }
 
-    /// <summary>The steps of a plan in order; every change ends with the ends being felt.</summary>
-    private List<AdviceStep> Plan(SteelAction a, Ranking ranking)
-    {
-        var expect = Expect(a, ranking);
-        var steps = new List<AdviceStep>();
-        switch (a.Do)
-        {
-            case "square-up":
-                steps.Add(new AdviceStep("square-up") { Say = "Back both adjusters off, then bring both ends in to the same slight drag on the same strip.", TakesMinutes = set.SquareUpMinutes });
-                break;
-            case "stone":
-                steps.Add(new AdviceStep("stone") { What = "face", Say = "File the front of the {bedknife} lightly until it is bright along its whole length.", TakesMinutes = set.StoneMinutes });
-                break;
-            case "grind":
-                steps.Add(new AdviceStep("grind") { What = "both", Say = "Grind {reel} and {bedknife}: lapping no longer helps.", TakesMinutes = set.OwnGrindMinutes });
-                return Finish();
-            case "repair":
-                steps.Add(new AdviceStep("repair") { Say = "Have {reel} and {bedknife} ground: lapping no longer helps, and there is no grinder here.", TakesMinutes = set.SentGrindMinutes });
-                return Finish();
-        }
-        var (l, r) = a.Do == "close-in" ? FirstGo() : (a.Left, a.Right);
-        while (l != 0 || r != 0)
-        {
-            var (nl, nr) = Go(l, r);
-            if (steps.Count > 0 && steps[^1].Do == "clicks") steps.Add(Feel());
-            var minutes = set.ClicksMinutes + ((Math.Abs(nl) + Math.Abs(nr)) * set.ClickMinutes);
-            steps.Add(new AdviceStep("clicks") { Left = nl, Right = nr, Say = StepSpeech.Clicks(nl, nr, track.Unit), TakesMinutes = minutes });
-            (l, r) = (l - nl, r - nr);
-        }
-        for (var left = a.LapMinutes; left > 0; left -= AdviceSettings.LapRoundMinutes)
-        {
-            var minutes = Math.Min(left, AdviceSettings.LapRoundMinutes);
-            var again = memory.LapsInSitting > 0 || left < a.LapMinutes;
-            steps.Add(new AdviceStep("lap") { LapMinutes = minutes, Grit = grit, Say = StepSpeech.Lap(minutes, grit), TakesMinutes = minutes + (again ? set.LapAgainMinutes : set.LapSetUpMinutes) });
-        }
-        steps.Add(Feel());
-        return Finish();
-
-        AdviceStep Feel() => new("contact") { Stations = Ends, Say = StepSpeech.Check("contact", Ends), TakesMinutes = set.CheckMinutes("contact", 2) };
-
-        List<AdviceStep> Finish()
-        {
-            steps[0] = steps[0] with { Cautions = Cautions.For(steps[0].Do, memory) };
-            for (var i = 1; i < steps.Count; i++)
-            {
-                if (steps[i].Do == "lap") steps[i] = steps[i] with { Cautions = Cautions.For("lap", memory) };
-            }
-            // What the plan leads to is said with the first step; the steps between lead nowhere by themselves.
-            steps[0] = steps[0] with { Expect = expect };
-            return steps;
-        }
-    }
-
-    /// <summary>The first go of coming in until an end touches: two clicks where two will hardly touch, else one; none where it touched.</summary>
-    private (int Left, int Right) FirstGo()
-    {
-        var left = memory.Touched(0) || memory.Touched(1) ? 0 : Most(0);
-        var right = memory.Touched(2) || memory.Touched(1) ? 0 : Most(2);
-        if (left > 0 && right > 0 && !Candidates.MayDiffer(belief)) left = right = Math.Min(left, right);
-        return (left, right);
-
-        int Most(int station)
-        {
-            var contact = Checks.Of("contact", station, track.Unit, track.Strip);
-            var (mean, variance) = belief.Last.Predict([.. contact.Terms, Estimation.Term.Constant(Layout.Click, -AdviceSettings.MostClicks)]);
-            return Estimate.Normal(mean, variance).Below(contact.CutPoints[^1]) < 0.35 ? AdviceSettings.MostClicks : 1;
-        }
-    }
-
-    /// <summary>One go of a larger move: at most two steps a side, and the part that evens the ends first.</summary>
-    private static (int Left, int Right) Go(int left, int right)
-    {
-        static int Most(int n) => Math.Clamp(n, -AdviceSettings.MostClicks, AdviceSettings.MostClicks);
-        return (Most(left), Most(right));
-    }
-
-    private AdviceStep CheckStep(string kind, int[] at, IReadOnlyList<string> why) => new(kind)
-    {
-        Stations = at,
-        Say = StepSpeech.Check(kind, at),
-        TakesMinutes = set.CheckMinutes(kind, at.Length),
-        Why = why,
-        Cautions = Cautions.For(kind, memory),
-        ExpectRead = [.. at.Select(s =>
-        {
-            var check = Checks.Of(kind, s, track.Unit, track.Strip);
-            return (s, check.Words, belief.Probabilities(check));
-        })],
-    };
-
-    private ExpectedNip Expect(SteelAction action, Ranking ranking)
-    {
-        var n = Ranking.DrawCount;
-        var at = new double[3][];
-        for (var s = 0; s < 3; s++) at[s] = new double[n];
-        var (within, clean) = (0, 0.0);
-        for (var k = 0; k < n; k++)
-        {
-            var x = ranking.Draws[k];
-            var nip = ActionEffect.After(action, x, track, grit);
-            for (var s = 0; s < 3; s++)
-            {
-                var (wl, wr) = track.Unit.Weights(s);
-                at[s][k] = (wl * nip.Left) + (wr * nip.Right) + (s == 1 ? nip.Bow : 0);
-            }
-            if (ranking.Mowing.InTolerance(nip)) within++;
-            clean += ranking.Mowing.Clean(nip, x);
-        }
-        return new([.. at.Select(v => Estimate.FromDraws(v))], (double)within / n, clean / n);
-    }
-
-    /// <summary>What the last readings say, in sentences.</summary>
-    private List<string> Reasons()
-    {
-        var why = new List<string>();
-        var (worst, gap) = Enumerable.Range(0, 3).Select(s => (s, g: belief.ClearanceUm(s))).OrderByDescending(p => p.g.Mean).First();
-        var (least, low) = Enumerable.Range(0, 3).Select(s => (s, g: belief.ClearanceUm(s))).OrderBy(p => p.g.Mean).First();
-        why.Add(worst == least
-            ? $"The {{gap}} is about {StepSpeech.Um(gap.Mean)}, give or take {StepSpeech.Um(gap.Sd)}."
-            : $"The {{gap}} is widest {StepSpeech.Place(worst)}, about {StepSpeech.Um(gap.Mean)} (give or take {StepSpeech.Um(gap.Sd)}), and least {StepSpeech.Place(least)}, about {StepSpeech.Um(low.Mean)} (give or take {StepSpeech.Um(low.Sd)}).");
-        var edge = Enumerable.Range(0, 3).Select(s => belief.EdgeUm(s)).MaxBy(e => e.Mean);
-        why.Add($"The edges are worth up to about {StepSpeech.Um(edge.Mean)} of {{bluntness}} (give or take {StepSpeech.Um(edge.Sd)}).");
-        if (track.Memory.FitWanted is null && !belief.Track.FitSeen) why.Add("No look at bearings, screws and blades is in the book yet: if something knocks, no check means anything.");
-        return why;
-    }
+    private AdviceStep Ask(string kind, int[] at, IReadOnlyList<string> why) => CheckSteps.Of(belief, set, kind, at) with { Why = why };
 
     private StepAdvice Advise(AdviceStep step, Ranking? ranking, IReadOnlyList<Rule> rules, List<RankedCheck>? offers = null)
     {

@@ -1,5 +1,4 @@
 using Closemown.Entries;
-using Closemown.Steel;
 
 namespace Closemown.Advice;
 
@@ -49,14 +48,9 @@ public static class Planner
         var step = before.Step.Then[0] with { Then = [.. before.Step.Then.Skip(1)], Why = ["It goes on with the plan of the step before."], Cautions = Cautions.For(before.Step.Then[0].Do, memory) };
         if (step.Do == "contact")
         {
-            var track = desk.Track(question.Unit);
-            step = step with
+            step = CheckSteps.Of(desk.Belief(question.Unit), settings, "contact", [.. step.Stations]) with
             {
-                ExpectRead = [.. step.Stations.Select(s =>
-                {
-                    var check = Checks.Of("contact", s, track.Unit, track.Strip);
-                    return (s, check.Words, desk.Belief(question.Unit).Probabilities(check));
-                })],
+                Then = step.Then,
                 Why = ["Something was changed since both ends were last felt: one full turn backwards by hand comes first."],
             };
         }

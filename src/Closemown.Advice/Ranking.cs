@@ -51,6 +51,8 @@ internal sealed class Ranking
 
     public MowingLoss Mowing { get; }
 
+    public UnitTrack Track => track;
+
     public double? Grit { get; }
 
     public SteelDraws Draws => draws;

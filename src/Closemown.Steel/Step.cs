@@ -29,6 +29,14 @@ internal sealed class Step
         return this;
     }
 
+    /// <summary>Takes another state's value before the step instead of its own.</summary>
+    public Step From(int state, int other)
+    {
+        a[(state * D) + state] = 0;
+        a[(state * D) + other] = 1;
+        return this;
+    }
+
     public Step Constant(int state, int constant, double weight)
     {
         b[(state * M) + constant] += weight;

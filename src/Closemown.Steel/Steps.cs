@@ -93,12 +93,7 @@ internal static class Steps
     }
 
     /// <summary>Both ends brought to the same slight drag: what was before is forgotten; the drag itself is read as a check.</summary>
-    public static Step SquareUp()
-    {
-        var step = new Step();
-        for (var side = 0; side < 2; side++) step.Reset(side, SteelDefaults.ClearanceUm);
-        return step;
-    }
+    public static Step[] SquareUp() => NewEnds(new Step(), SteelDefaults.ClearanceUm);
 
     public static Step Stone(string what)
     {
@@ -113,7 +108,7 @@ internal static class Steps
     }
 
     /// <summary>Ground: fresh edges, and a clearance that has to be found again.</summary>
-    public static Step Grind(string what)
+    public static Step[] Grind(string what)
     {
         var step = new Step();
         var both = what == "both";
@@ -122,16 +117,14 @@ internal static class Steps
             if (both) step.Reset(e, SteelDefaults.EdgeGroundUm);
             else step.Keep(e, 0.5).Add(e, 0.5 * SteelDefaults.EdgeGroundUm.Mean).Noise(e, 3);
         }
-        for (var side = 0; side < 2; side++) step.Reset(side, SteelDefaults.ClearanceUm);
         if (what != "reel") step.Reset(Layout.Bow, SteelDefaults.BowGroundUm);
-        return step;
+        return NewEnds(step, SteelDefaults.ClearanceUm);
     }
 
     /// <summary>Taken apart and put together: the clearance is new, the bow where the knife was touched.</summary>
-    public static Step Rebuild(bool newKnife, bool groundOnBar)
+    public static Step[] Rebuild(bool newKnife, bool groundOnBar)
     {
         var step = new Step();
-        for (var side = 0; side < 2; side++) step.Reset(side, SteelDefaults.ClearanceAfterRebuildUm);
         if (groundOnBar) step.Reset(Layout.Bow, SteelDefaults.BowGroundUm);
         else if (newKnife) step.Reset(Layout.Bow, SteelDefaults.BowNewKnifeUm);
         else step.Noise(Layout.Bow, SteelDefaults.BowGroundUm.Sd);
@@ -139,7 +132,7 @@ internal static class Steps
         {
             if (newKnife) step.Keep(e, 0.5).Add(e, 0.5 * SteelDefaults.EdgeLappedUm.Mean).Noise(e, 4);
         }
-        return step;
+        return NewEnds(step, SteelDefaults.ClearanceAfterRebuildUm);
     }
 
     /// <summary>Hit something: one station may stand off by 40 ± 30 and is blunted by 12, the ends move by 10.</summary>
@@ -172,6 +165,16 @@ internal static class Steps
 
     /// <summary>A new strip: its error is not the old one's.</summary>
     public static Step NewStrip(PaperStrip strip) => new Step().Reset(Layout.Strip, new Prior(0, strip.SdUm));
+
+    /// <summary>Forgets both ends and gives them a new clearance that they mostly share: first what is common, then what each end has of its own.</summary>
+    private static Step[] NewEnds(Step first, Prior p)
+    {
+        var common = p.Sd * Math.Sqrt(SteelDefaults.EndsTogether);
+        var own = p.Sd * Math.Sqrt(1 - SteelDefaults.EndsTogether);
+        first.Reset(Layout.ClearanceLeft, new Prior(p.Mean, common)).Reset(Layout.ClearanceRight, new Prior(p.Mean, common));
+        var second = new Step().Noise(Layout.ClearanceLeft, own).From(Layout.ClearanceRight, Layout.ClearanceLeft).Noise(Layout.ClearanceRight, own);
+        return [first, second];
+    }
 
     private static int Size(GaussianState g) => g.StateSize + g.ConstantCount;
 }

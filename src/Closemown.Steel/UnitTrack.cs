@@ -179,10 +179,13 @@ public sealed class UnitTrack
         read.Observe(pass);
     }
 
-    private void Move(Step s)
+    private void Move(params ReadOnlySpan<Step> steps)
     {
-        s.AddTo(chain);
-        step++;
-        s.MoveForward(pass);
+        foreach (var s in steps)
+        {
+            s.AddTo(chain);
+            step++;
+            s.MoveForward(pass);
+        }
     }
 }

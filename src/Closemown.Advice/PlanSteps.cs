@@ -1,0 +1,85 @@
+using Closemown.Steel;
+
+namespace Closemown.Advice;
+
+/// <summary>A plan as steps in order: at most two clicks a side at a go, rounds of lapping, and the ends felt after every change.</summary>
+internal sealed class PlanSteps(SteelBelief belief, AdviceSettings set, double? grit)
+{
+    private static readonly int[] Ends = [0, 2];
+    private readonly UnitTrack track = belief.Track;
+    private readonly BenchMemory memory = belief.Track.Memory;
+
+    /// <summary>The steps; what the plan leads to is said with the first.</summary>
+    public List<AdviceStep> Of(SteelAction a, ExpectedNip expect)
+    {
+        var steps = new List<AdviceStep>();
+        switch (a.Do)
+        {
+            case "square-up":
+                steps.Add(new AdviceStep("square-up") { Say = "Back both adjusters off, then bring both ends in to the same slight drag on the same strip.", TakesMinutes = set.SquareUpMinutes });
+                break;
+            case "stone":
+                steps.Add(new AdviceStep("stone") { What = "face", Say = "File the front of the {bedknife} lightly until it is bright along its whole length.", TakesMinutes = set.StoneMinutes });
+                break;
+            case "grind":
+                return [Cautioned(new AdviceStep("grind") { What = "both", Say = "Grind {reel} and {bedknife}: lapping no longer helps.", TakesMinutes = set.OwnGrindMinutes, Expect = expect })];
+            case "repair":
+                return [Cautioned(new AdviceStep("repair") { Say = "Have {reel} and {bedknife} ground: lapping no longer helps, and there is no grinder here.", TakesMinutes = set.SentGrindMinutes, Expect = expect })];
+        }
+        Turn(steps, a);
+        Lap(steps, a.LapMinutes);
+        steps.Add(Feel());
+        // Steps on the way lead nowhere by themselves: the end of the plan is said with its first step.
+        steps[0] = Cautioned(steps[0]) with { Expect = expect };
+        for (var i = 1; i < steps.Count; i++)
+        {
+            if (steps[i].Do == "lap") steps[i] = Cautioned(steps[i]);
+        }
+        return steps;
+    }
+
+    private void Turn(List<AdviceStep> steps, SteelAction a)
+    {
+        var (l, r) = a.Do == "close-in" ? FirstGo() : (a.Left, a.Right);
+        while (l != 0 || r != 0)
+        {
+            var (nl, nr) = (Go(l), Go(r));
+            if (steps.Count > 0 && steps[^1].Do == "clicks") steps.Add(Feel());
+            var minutes = set.ClicksMinutes + ((Math.Abs(nl) + Math.Abs(nr)) * set.ClickMinutes);
+            steps.Add(new AdviceStep("clicks") { Left = nl, Right = nr, Say = StepSpeech.Clicks(nl, nr, track.Unit), TakesMinutes = minutes });
+            (l, r) = (l - nl, r - nr);
+        }
+    }
+
+    private void Lap(List<AdviceStep> steps, double all)
+    {
+        for (var left = all; left > 0; left -= AdviceSettings.LapRoundMinutes)
+        {
+            var minutes = Math.Min(left, AdviceSettings.LapRoundMinutes);
+            var again = memory.LapsInSitting > 0 || left < all;
+            steps.Add(new AdviceStep("lap") { LapMinutes = minutes, Grit = grit, Say = StepSpeech.Lap(minutes, grit), TakesMinutes = minutes + (again ? set.LapAgainMinutes : set.LapSetUpMinutes) });
+        }
+    }
+
+    /// <summary>The first go of coming in until an end touches: two clicks where two will hardly touch, else one; none where it touched.</summary>
+    private (int Left, int Right) FirstGo()
+    {
+        var left = memory.Touched(0) || memory.Touched(1) ? 0 : Most(0);
+        var right = memory.Touched(2) || memory.Touched(1) ? 0 : Most(2);
+        if (left > 0 && right > 0 && !Candidates.MayDiffer(belief)) left = right = Math.Min(left, right);
+        return (left, right);
+
+        int Most(int station)
+        {
+            var contact = Checks.Of("contact", station, track.Unit, track.Strip);
+            var (mean, variance) = belief.Last.Predict([.. contact.Terms, Estimation.Term.Constant(Layout.Click, -AdviceSettings.MostClicks)]);
+            return Estimate.Normal(mean, variance).Below(contact.CutPoints[^1]) < 0.35 ? AdviceSettings.MostClicks : 1;
+        }
+    }
+
+    private AdviceStep Feel() => new("contact") { Stations = Ends, Say = StepSpeech.Check("contact", Ends), TakesMinutes = set.CheckMinutes("contact", 2) };
+
+    private AdviceStep Cautioned(AdviceStep step) => step with { Cautions = Cautions.For(step.Do, memory) };
+
+    private static int Go(int n) => Math.Clamp(n, -AdviceSettings.MostClicks, AdviceSettings.MostClicks);
+}
