@@ -10,12 +10,14 @@ internal static class Candidates
     private const int MostApart = 3;
     private const double BluntUm = 6;
 
-    public static List<SteelAction> Actions(SteelBelief belief, bool checkedThisSitting)
+    /// <summary>The actions on offer.</summary>
+    /// <param name="belief">What is known.</param>
+    /// <param name="declined">Steps that the person declined since the last mowing: they are not offered again.</param>
+    public static List<SteelAction> Actions(SteelBelief belief, IReadOnlyList<AdviceStep> declined)
     {
         var m = belief.Track.Memory;
         var actions = new List<SteelAction>();
         if (!m.Heavy) actions.Add(SteelAction.Leave);          // a heavy touch is never left as it is
-        if (!checkedThisSitting) return actions.Count > 0 ? actions : [SteelAction.Leave];
         var apart = MayDiffer(belief) ? MostApart : 1;
         var leftTouched = m.Touched(0) || m.Touched(1);
         var rightTouched = m.Touched(2) || m.Touched(1);
@@ -47,8 +49,19 @@ internal static class Candidates
             if (!m.Sitting.Any(e => e.Is("stone"))) actions.Add(new("stone"));
             actions.Add(new(belief.Track.Unit.Owns.Contains("grinder") ? "grind" : "repair"));
         }
+        actions.RemoveAll(a => declined.Any(d => Declines(d, a)));
+        if (actions.Count == 0) actions.Add(SteelAction.Leave);
         return actions;
     }
+
+    /// <summary>A declined repair or lap is declined in every form; declined clicks only as they were.</summary>
+    private static bool Declines(AdviceStep d, SteelAction a) => d.Do switch
+    {
+        "clicks" => a.LapMinutes == 0 && a.Do is "clicks" or "close-in" && (a.Do == "close-in" || (a.Left == d.Left && a.Right == d.Right)),
+        "lap" => a.LapMinutes > 0,
+        "grind" or "repair" => a.Do is "grind" or "repair",
+        _ => a.Do == d.Do,
+    };
 
     /// <summary>Whether the ends are known to differ by something that tells them apart: drag, contact, a feeler, or an opening learned per side.</summary>
     public static bool MayDiffer(SteelBelief belief)

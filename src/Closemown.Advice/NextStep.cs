@@ -19,10 +19,11 @@ public sealed class NextStep
     private readonly AdviceSettings set;
     private readonly bool atBench;
     private readonly double? grit;
+    private readonly IReadOnlyList<AdviceStep> declined;
 
-    private NextStep(SteelBelief belief, AdviceSettings settings, NextQuestion question)
+    private NextStep(SteelBelief belief, AdviceSettings settings, NextQuestion question, IReadOnlyList<AdviceStep> declined)
     {
-        this.belief = belief;
+        (this.belief, this.declined) = (belief, declined);
         track = belief.Track;
         memory = track.Memory;
         set = settings with { PriceOfMinute = question.PriceOfMinute };
@@ -31,25 +32,25 @@ public sealed class NextStep
     }
 
     /// <summary>The next step from a belief alone, without the plan that an earlier step may have begun.</summary>
-    public static StepAdvice Choose(SteelBelief belief, AdviceSettings settings, NextQuestion question)
+    public static StepAdvice Choose(SteelBelief belief, AdviceSettings settings, NextQuestion question, IReadOnlyList<AdviceStep>? declined = null)
     {
         ArgumentNullException.ThrowIfNull(belief);
         ArgumentNullException.ThrowIfNull(settings);
         ArgumentNullException.ThrowIfNull(question);
-        return new NextStep(belief, settings, question).Choose();
+        return new NextStep(belief, settings, question, declined ?? []).Choose();
     }
 
     private StepAdvice Choose()
     {
         if (memory.BadFit is { } bad) return Repair(bad);
-        if (memory.FitWanted is { } why) return AskFit(why);
+        if (memory.FitWanted is { } why && !declined.Any(d => d.Do == "fit")) return AskFit(why);
         if (memory.Unusual is { } odd) return ReadAgain(odd.Entry, odd.Surprise);
         var checkedNow = memory.Sitting.Any(e => Nip.Contains(e.Kind.Name));
-        if (memory.OddSound is { } sound)
+        if (memory.OddSound is { } sound && !declined.Any(d => d.Do == "contact"))
             return Advise(Ask("contact", Ends, [$"A sound that was not there before ({sound.Word("sound")}) came from the mower: feel both ends before it mows again."]), null, [Rules.Sound]);
 
-        var ranking = new Ranking(belief, set, Candidates.Actions(belief, checkedThisSitting: true), grit);
-        var offers = ranking.Checks(CheckOffer.All(track));
+        var ranking = new Ranking(belief, set, Candidates.Actions(belief, declined), grit);
+        var offers = ranking.Checks(CheckOffer.All(track).Where(o => !declined.Any(d => d.Do == o.Kind && d.Stations.SequenceEqual(o.At))));
         var open = atBench ? 0 : set.OpenSittingMinutes * set.PriceOfMinute;
         var best = ranking.Best;
         var check = offers.Count > 0 ? offers[0] : null;

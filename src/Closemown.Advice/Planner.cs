@@ -13,7 +13,7 @@ public static class Planner
         ArgumentNullException.ThrowIfNull(desk);
         ArgumentNullException.ThrowIfNull(question);
         ArgumentNullException.ThrowIfNull(settings);
-        var advice = GoesOn(desk, question, settings) ?? NextStep.Choose(desk.Belief(question.Unit), settings, question);
+        var advice = GoesOn(desk, question, settings) ?? NextStep.Choose(desk.Belief(question.Unit), settings, question, Declined(desk, question, settings));
         return advice with { Id = AdviceId.Of(question, desk.Arrived.Count, desk.HashAfter(desk.Arrived.Count)) };
     }
 
@@ -36,6 +36,26 @@ public static class Planner
             imagined.Add(entry, $"imagined {sequence.Count}");
         }
         return sequence;
+    }
+
+    /// <summary>The steps declined since the last mowing, found again by their ids; ids of another book are passed over.</summary>
+    private static List<AdviceStep> Declined(Desk desk, NextQuestion question, AdviceSettings settings)
+    {
+        var steps = new List<AdviceStep>();
+        foreach (var id in desk.Track(question.Unit).Memory.Declined)
+        {
+            if (Recall(desk, id, settings) is { } advice) steps.Add(advice.Step);
+        }
+        return steps;
+    }
+
+    /// <summary>The advice behind an id, on the book as it was then; null where the id is not of this book.</summary>
+    public static StepAdvice? Recall(Desk desk, string id, AdviceSettings settings)
+    {
+        ArgumentNullException.ThrowIfNull(desk);
+        return AdviceId.TryRead(id, out var q, out var count, out var hash) && count < desk.Arrived.Count + 1 && AdviceId.Fits(hash, desk.HashAfter(count))
+            ? Next(desk.Before(count), q!, settings)
+            : null;
     }
 
     private static StepAdvice? GoesOn(Desk desk, NextQuestion question, AdviceSettings settings)

@@ -44,12 +44,12 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
     public StepAdvice? Recall(string id, out EntryFault? fault)
     {
         fault = null;
-        if (!AdviceId.TryRead(id, out var q, out var count, out var hash) || count > desk.Arrived.Count || !AdviceId.Fits(hash, desk.HashAfter(count)))
+        var advice = Planner.Recall(desk, id, settings);
+        if (advice is null)
         {
             fault = new(FaultCodes.UnknownId, "id", $"There is no advice {Spelling.Clip(id)} in this book.", "Give the id that a step carries under \"advice\", with the same book.");
-            return null;
         }
-        return Planner.Next(desk.Before(count), q!, settings);
+        return advice;
     }
 
     private JsonObject? Next(JsonElement question, DateTimeOffset now, string? onlyUnit, out EntryFault? fault)

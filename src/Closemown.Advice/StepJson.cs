@@ -62,7 +62,7 @@ public sealed class StepJson(Phrasing phrasing)
         if (s.Grit is { } g) step["grit"] = g;
         if (s.What is { } w) step["what"] = w;
         step["say"] = phrasing.Say(s.Say);
-        step["takesMinutes"] = s.TakesMinutes;
+        step["takesMinutes"] = Math.Round(s.TakesMinutes, 2);
         step["expect"] = Expect(s);
         step["why"] = Texts(s.Why);
         step["cautions"] = Texts(s.Cautions);
@@ -89,7 +89,7 @@ public sealed class StepJson(Phrasing phrasing)
 
     private JsonObject Alternative(Alternative a)
     {
-        var step = new JsonObject { ["do"] = a.Step.Do, ["say"] = phrasing.Say(a.Say), ["takesMinutes"] = a.Step.TakesMinutes };
+        var step = new JsonObject { ["do"] = a.Step.Do, ["say"] = phrasing.Say(a.Say), ["takesMinutes"] = Math.Round(a.Step.TakesMinutes, 2) };
         if (a.Step.Stations.Count > 0) step["stations"] = new JsonArray([.. a.Step.Stations.Select(i => (JsonNode)Stations.All[i])]);
         if (a.Step.Left is { } l) step["left"] = l;
         if (a.Step.Right is { } r) step["right"] = r;

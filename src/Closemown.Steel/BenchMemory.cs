@@ -60,10 +60,10 @@ public sealed class BenchMemory
 
     public Entry? Last { get; private set; }
 
-    /// <summary>Advice that was declined.</summary>
-    public IReadOnlySet<string> Declined => declined;
+    /// <summary>Ids of advice declined since the last mowing.</summary>
+    public IReadOnlyList<string> Declined => declined;
 
-    private readonly HashSet<string> declined = new(StringComparer.Ordinal);
+    private readonly List<string> declined = [];
 
     private int? worstPaperBeforeLap;
 
@@ -171,8 +171,10 @@ public sealed class BenchMemory
     private void Mown(Entry e, double hoursMown)
     {
         sitting.Clear();
+        declined.Clear();
         doneSinceChange.Clear();
         LastMow = e;
+        Unusual = null;
         LapsInVain = 0;
         worstPaperBeforeLap = null;
         worstPaper = null;

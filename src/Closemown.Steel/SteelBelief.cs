@@ -7,6 +7,7 @@ public sealed class SteelBelief
 {
     private const int DrawCount = 2000;
     private const ulong Seed = 20260101;
+    private static readonly SolveOptions Options = new() { SweepTolerance = 1e-7 };
 
     private SteelBelief(UnitTrack track, Posterior posterior)
     {
@@ -26,7 +27,7 @@ public sealed class SteelBelief
     public static SteelBelief Of(UnitTrack track, Posterior? warm = null)
     {
         ArgumentNullException.ThrowIfNull(track);
-        return new(track, Solver.Solve(track.Chain, warm: warm));
+        return new(track, Solver.Solve(track.Chain, Options, warm));
     }
 
     /// <summary>Clearance at a station (0, 1, 2), bow included, µm.</summary>
