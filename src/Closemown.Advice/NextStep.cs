@@ -115,7 +115,7 @@ public sealed class NextStep
 
     private StepAdvice Mow(Ranking ranking, List<RankedCheck> offers, double leave)
     {
-        var mowings = BenchForecast.Mowings(belief, set, ranking);
+        var mowings = BenchForecast.Mowings(set, ranking);
         var days = mowings is { } m && memory.UsualDays is { } d ? m * d : (double?)null;
         var due = mowings is null ? "The bench is not due within a hundred such mowings"
             : days is { } t ? $"Bench check {StepSpeech.Days(t)}"
