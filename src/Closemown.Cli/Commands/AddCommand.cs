@@ -93,6 +93,6 @@ internal sealed class AddCommand : CliCommand
     {
         var odd = taken.Unit is { } unit && open.Desk.Units.Contains(unit) && open.Desk.Track(unit).Memory.Unusual is { } u && u.Entry.Id == taken.Id
             ? $" Not like this mower: {Chance.OneIn(u.Surprise)}. Read it again before anything is turned." : "";
-        foreach (var line in Wrap.Text($"Taken: {EntryWords.Short(taken)}.{odd}", call.Screen.Width)) call.Screen.Line(line);
+        foreach (var line in Wrap.Text($"Taken: {EntryWords.Short(taken, call.Style)}.{odd}", call.Screen.Width)) call.Screen.Line(line);
     }
 }

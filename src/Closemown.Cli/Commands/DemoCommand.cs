@@ -48,7 +48,12 @@ internal sealed class DemoCommand : CliCommand
         SteelCommand.Tell(call, open, unit, draw: true);
         screen.Line();
         var advice = Planner.Next(open.Desk, new NextQuestion(unit, at, PriceOfMinute: call.Preferences.PriceOfMinute), call.Worth);
-        foreach (var line in new StepText(screen, open.Words(unit, call.Style), call.Style).Lines(advice).SkipLast(1)) screen.Line(line);
+        foreach (var line in new StepText(screen, open.Words(unit, call.Style), call.Style).Lines(advice)) screen.Line(line);
+        if (advice.Step.Cautions.Count == 0)
+        {
+            // Said earlier in this sitting; a newcomer has not seen it.
+            foreach (var line in Wrap.Beside("Caution", open.Words(unit, call.Style).Say(Cautions.Hands), screen.Width, 12)) screen.Line(screen.Ink(Tone.Danger, line));
+        }
         screen.Line();
         screen.Line(screen.Ink(Tone.Strong, "To start your own book"));
         screen.Line("  closemown new --unit mower --blades 10");

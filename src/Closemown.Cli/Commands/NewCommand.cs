@@ -61,11 +61,11 @@ internal sealed class NewCommand : CliCommand
         if (open.Desk.Standing.Any(e => e.Is("unit") && e.Unit == name))
             throw CliFault.Refused($"The book has a unit \"{name}\" already.", $"Give another --unit NAME, or change what is known of this one: closemown add unit blades=10 --unit {name}");
         var answers = new List<JsonObject> { AddCommand.Put(open, Named(call, unit.Json(), name), out var taken) };
-        var told = new List<string> { EntryWords.Short(taken) };
+        var told = new List<string> { EntryWords.Short(taken, call.Style) };
         if (paper is not null)
         {
             answers.Add(AddCommand.Put(open, Named(call, paper.Json(), name), out var kept));
-            told.Add(EntryWords.Short(kept));
+            told.Add(EntryWords.Short(kept, call.Style));
         }
         if (call.Json) foreach (var answer in answers) call.Screen.Line(Conversation.Text(answer));
         else Tell(call, open, name, told);

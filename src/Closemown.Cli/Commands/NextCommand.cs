@@ -32,7 +32,8 @@ internal sealed class NextCommand : CliCommand
         var asked = new NextQuestion(unit, open.Talk.AskedAt, call.Parsed.GetValue(AtBench), call.Preferences.PriceOfMinute);
         var sequence = call.Parsed.GetValue(Ahead) ? Planner.Ahead(open.Desk, asked, call.Worth) : [Planner.Next(open.Desk, asked, call.Worth)];
         var words = open.Words(unit, call.Style);
-        foreach (var line in new StepText(call.Screen, words, call.Style).Lines(sequence[0])) call.Screen.Line(line);
+        var text = new StepText(call.Screen, words, call.Style);
+        foreach (var line in text.Lines(sequence[0]).Concat(text.ToType(sequence[0]))) call.Screen.Line(line);
         if (sequence.Count > 1)
         {
             call.Screen.Line();

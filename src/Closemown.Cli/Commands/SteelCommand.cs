@@ -27,7 +27,7 @@ internal sealed class SteelCommand : CliCommand
         Tell(call, open, unit, call.Screen.OutIsTerminal || call.Parsed.GetValue(CommonOptions.Draw));
         call.Screen.Line();
         call.Screen.Line(call.Screen.Ink(Tone.Strong, "The last entries"));
-        foreach (var line in SteelText.History(open.Desk.Standing, unit, Steps, call.Screen.Width)) call.Screen.Line(line);
+        foreach (var line in SteelText.History(open.Desk.Standing, unit, Steps, call.Style, call.Screen.Width)) call.Screen.Line(line);
         return ExitCodes.Done;
     }
 
@@ -42,7 +42,7 @@ internal sealed class SteelCommand : CliCommand
             screen.Line();
         }
         foreach (var line in SteelText.Table(belief, call.Style, screen.Width)) screen.Line(line);
-        var unusual = SteelText.Unusual(belief, screen.Width).ToList();
+        var unusual = SteelText.Unusual(belief, call.Style, screen.Width).ToList();
         if (unusual.Count == 0) return;
         screen.Line();
         screen.Line(screen.Ink(Tone.Strong, "Unusual"));

@@ -41,7 +41,7 @@ internal sealed class TodayCommand : CliCommand
         var belief = open.Desk.Belief(unit);
         var gaps = Enumerable.Range(0, 3).Select(s => $"{Words.For(style, s switch { 0 => WordKey.Left, 1 => WordKey.Centre, _ => WordKey.Right })} {LengthPrinting.Gap(belief.ClearanceUm(s).Mean, style)} (give or take {LengthPrinting.Gap(belief.ClearanceUm(s).Sd, style)})");
         foreach (var line in Wrap.Text($"The {Words.For(style, WordKey.Clearance)}: {string.Join(", ", gaps)}.", screen.Width)) screen.Line(line);
-        foreach (var line in SteelText.Unusual(belief, screen.Width)) screen.Line(line);
+        foreach (var line in SteelText.Unusual(belief, style, screen.Width)) screen.Line(line);
         if (several) screen.Line();
     }
 }

@@ -29,7 +29,7 @@ internal sealed class UndoCommand : CliCommand
         else
         {
             var what = target.Voids is null ? "Taken out" : "Taken back";
-            foreach (var line in Wrap.Text($"{what}: {EntryWords.Short(target)}, of {EntryWords.When(target.At)}. To have it back: closemown undo {answer["id"]!.GetValue<string>()[^6..]}", call.Screen.Width)) call.Screen.Line(line);
+            foreach (var line in Wrap.Text($"{what}: {EntryWords.Short(target, call.Style)}, of {EntryWords.When(target.At)}. To have it back: closemown undo {answer["id"]!.GetValue<string>()[^6..]}", call.Screen.Width)) call.Screen.Line(line);
         }
         return ExitCodes.Done;
     }

@@ -46,6 +46,9 @@ internal static class LastReads
         _ => '↔',
     };
 
+    /// <summary>What the names of the rows stand for.</summary>
+    public static IEnumerable<string> Legend(IEnumerable<LastRead> reads) => reads.Any(r => r.When.EndsWith("old", StringComparison.Ordinal)) ? ["old: read before the last change or mowing"] : [];
+
     private static string? Last(IEnumerable<Entry> entries, string station) => entries.Reverse().Select(e => e.Word(station) ?? Feeler(e, station)).FirstOrDefault(w => w is not null);
 
     private static string? Feeler(Entry e, string station) => e.Feeler(station) is { } f ? $"{f.GoUm?.ToString("0", CultureInfo.InvariantCulture) ?? "…"}-{f.NoGoUm?.ToString("0", CultureInfo.InvariantCulture) ?? "…"}" : null;

@@ -29,7 +29,7 @@ internal sealed class NipDrawing(Screen screen, WritingStyle style)
         Stations3At(canvas, scale, belief, profile, columns, reads);
         yield return screen.Ink(Tone.Strong, $"{Capital(Words.For(style, WordKey.Clearance))} between {Words.For(style, WordKey.Reel)} and {Words.For(style, WordKey.Bedknife)}, {gap.Unit}, seen from behind");
         foreach (var row in canvas.Lines(screen.Ink)) yield return row;
-        foreach (var row in Wrap.Text("─ the gap as estimated   ░ it lies here 90 times in 100   ╌ thickness of the strip   ═ touching   ┃ in tolerance", screen.Width)) yield return row;
+        foreach (var row in Wrap.Whole(["─ as estimated", "░ it lies here 90 times in 100", "╌ the strip's thickness", "═ touching", "┃ in tolerance", .. LastReads.Legend(reads)], screen.Width)) yield return row;
     }
 
     private static double MmAt(int column, int columns, NipProfile profile) => ((((column + 0.5) / columns) * 2) - 1) * profile.HalfMm;
@@ -92,19 +92,21 @@ internal sealed class NipDrawing(Screen screen, WritingStyle style)
         {
             var at = LabelWidth + 1 + ColumnAt(belief.Track.Unit.StationAtMm[s], columns, profile);
             canvas.Put(bottom, at, '┴');
-            Centred(canvas, bottom + 1, at, Words.For(style, s switch { 0 => WordKey.Left, 1 => WordKey.Centre, _ => WordKey.Right }), Tone.Strong);
-            Centred(canvas, bottom + 2, at, gap.Pair(belief.ClearanceUm(s)), Tone.Steel);
+            var edge = LabelWidth + 2 + columns;
+            Centred(canvas, bottom + 1, at, edge, Words.For(style, s switch { 0 => WordKey.Left, 1 => WordKey.Centre, _ => WordKey.Right }), Tone.Strong);
+            Centred(canvas, bottom + 2, at, edge, gap.Pair(belief.ClearanceUm(s)), Tone.Steel);
             for (var k = 0; k < reads.Count; k++)
             {
-                if (reads[k].At[s] is { } word) Centred(canvas, bottom + 3 + k, at, $"{LastReads.Mark(reads[k].Kind, word)} {word}");
+                if (reads[k].At[s] is { } word) Centred(canvas, bottom + 3 + k, at, edge, $"{LastReads.Mark(reads[k].Kind, word)} {word}");
             }
         }
-        canvas.Write(bottom + 2, LabelWidth + columns + 3, $"now, {gap.Unit}");
+        canvas.Write(bottom + 2, LabelWidth + columns + 3, "now");
         for (var k = 0; k < reads.Count; k++) canvas.Write(bottom + 3 + k, 0, reads[k].Name);
         for (var k = 0; k < reads.Count; k++) canvas.Write(bottom + 3 + k, LabelWidth + columns + 3, reads[k].When);
     }
 
-    private static void Centred(Canvas canvas, int row, int column, string text, Tone tone = Tone.Plain) => canvas.Write(row, Math.Max(LabelWidth + 1, column - (text.Length / 2)), text, tone);
+    private static void Centred(Canvas canvas, int row, int column, int edge, string text, Tone tone = Tone.Plain) =>
+        canvas.Write(row, Math.Max(LabelWidth + 1, Math.Min(column - (text.Length / 2), edge - text.Length)), text, tone);
 
     private static string Capital(string word) => char.ToUpperInvariant(word[0]) + word[1..];
 }

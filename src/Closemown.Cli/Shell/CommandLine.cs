@@ -30,6 +30,12 @@ internal static class CommandLine
         try
         {
             var parsed = Tree(around).Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null, EnablePosixBundling = false });
+            if (args.Length == 0)
+            {
+                foreach (var line in HelpText.Lines(parsed.CommandResult.Command, screen.Width)) screen.Line(line);
+                screen.Out.Flush();
+                return ExitCodes.Done;
+            }
             if (parsed.Action is not HelpText && parsed.Errors.Count > 0) throw UsageFault.Of(parsed);
             if (parsed.Action is null) throw UsageFault.Of(parsed);
             var exit = parsed.Invoke(new InvocationConfiguration { Output = screen.Out, Error = screen.Error, EnableDefaultExceptionHandler = false, ProcessTerminationTimeout = null });
@@ -71,7 +77,7 @@ internal static class CommandLine
         {
             return fault.Exit;                     // nobody reads any more
         }
-        screen.Error.Write($"closemown: {fault.Message}\n");
+        foreach (var line in Wrap.Text($"closemown: {fault.Message}", screen.ErrorIsTerminal ? screen.Width : int.MaxValue)) screen.Error.Write(line + "\n");
         if (fault.Remedy.Length > 0) screen.Error.Write($"  {fault.Remedy.Replace("\n", "\n  ", StringComparison.Ordinal)}\n");
         return fault.Exit;
     }

@@ -19,8 +19,14 @@ internal sealed class StepText(Screen screen, Phrasing words, WritingStyle style
         foreach (var line in Section("Why", step.Why.Select(words.Say))) yield return line;
         foreach (var line in Section("Caution", step.Cautions.Select(words.Say), Tone.Danger)) yield return line;
         foreach (var line in Section("Then", step.Then.Select(t => words.Say(t.Say)))) yield return line;
-        if (Record(step) is { } typed) foreach (var line in Section("Enter it", [typed])) yield return line;
-        foreach (var line in Section("In full", [$"closemown why {advice.Id}"])) yield return line;
+    }
+
+    /// <summary>What to type when it is done, and to hear more.</summary>
+    public IEnumerable<string> ToType(StepAdvice advice)
+    {
+        if (Record(advice.Step) is { } typed) foreach (var line in Section("Enter it", [typed])) yield return line;
+        foreach (var line in Section("In full", ["closemown why"])) yield return line;
+        yield return $"This advice: {advice.Id}";
     }
 
     /// <summary>"Do now: …", the heaviest thing on the screen.</summary>
@@ -69,23 +75,27 @@ internal sealed class StepText(Screen screen, Phrasing words, WritingStyle style
     /// <summary>What to type when it is done.</summary>
     private static string? Record(AdviceStep step)
     {
-        string At(string word) => step.Stations.Count is 3 or 2 && (step.Stations.Count == 3 || step.Stations is [0, 2])
-            ? string.Join(' ', step.Stations.Select(_ => word)) : string.Join(' ', step.Stations.Select(s => $"{Stations.All[s]}={word}"));
+        string At(string words) => step.Stations switch
+        {
+            { Count: 3 } => $"LEFT CENTRE RIGHT   (each {words})",
+            [0, 2] => $"LEFT RIGHT   (each {words})",
+            _ => $"{string.Join(' ', step.Stations.Select(s => $"{Stations.All[s]}=…"))}   ({words})",
+        };
         return step.Do switch
         {
-            "paper-cut" => $"closemown add paper-cut {At("cuts")}   (or nicks, folds)",
-            "paper-drag" => $"closemown add paper-drag {At("slight")}   (or tight, loose)",
-            "contact" => $"closemown add contact {At("none")}   (or light, heavy)",
-            "torch" => $"closemown add torch {At("thin")}   (or none, wide)",
-            "feeler" => $"closemown add feeler {string.Join(' ', step.Stations.Select(s => $"{Stations.All[s]}=30..50um"))}",
-            "fit" => "closemown add fit none none tight free straight",
+            "paper-cut" => $"closemown add paper-cut {At("cuts, nicks or folds")}",
+            "paper-drag" => $"closemown add paper-drag {At("tight, slight or loose")}",
+            "contact" => $"closemown add contact {At("none, light or heavy")}",
+            "torch" => $"closemown add torch {At("none, thin or wide")}",
+            "feeler" => $"closemown add feeler {string.Join(' ', step.Stations.Select(s => $"{Stations.All[s]}=30..50um"))}   (what goes .. what does not)",
+            "fit" => "closemown add fit none none tight free straight   (as found: play left, play right, screws, adjusters, blades)",
             "clicks" => $"closemown add clicks left={step.Left ?? 0} right={step.Right ?? 0}",
             "lap" => $"closemown add lap {step.LapMinutes}{(step.Grit is { } g ? $" grit={g}" : "")}",
             "square-up" => "closemown add square-up",
             "stone" => $"closemown add stone {step.What}",
             "grind" => $"closemown add grind {step.What}",
             "repair" => "closemown add rebuild \"what was done\"",
-            "mow" => "closemown add mow 1h, then closemown add swath clean clean clean   (or ragged, uncut)",
+            "mow" => "closemown add mow 1h, then closemown add swath LEFT CENTRE RIGHT (each clean, ragged or uncut)",
             _ => null,
         };
     }

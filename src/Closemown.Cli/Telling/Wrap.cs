@@ -25,6 +25,13 @@ internal static class Wrap
         return lines;
     }
 
+    /// <summary>Items side by side, none broken.</summary>
+    public static IReadOnlyList<string> Whole(IEnumerable<string> items, int width)
+    {
+        const char Tied = '\u00a0';
+        return [.. Text(string.Join(' ', items.Select(i => i.Replace(' ', Tied) + Tied + Tied)), width).Select(l => l.Replace(Tied, ' ').TrimEnd())];
+    }
+
     /// <summary>A heading at the left margin and text beside it, so that headings can be run down with the eye.</summary>
     public static IEnumerable<string> Beside(string heading, string text, int width, int column)
     {

@@ -12,13 +12,16 @@ internal sealed class LooseWords(TypedEntry entry)
     {
         if (kind.Name == "clicks" && tokens.Count == 1 && entry.Count == 0)
             throw CliFault.Refused($"\"{tokens[0]}\" does not say which side.", "Write both, left then right: closemown add clicks 1 1; or one: closemown add clicks left=1.");
-        foreach (var token in tokens)
+        foreach (var token in Joined(tokens))
         {
             if (token == "-") next++;
             else if (Field(token) is { } field) Put(field, token);
             else throw NoPlace(token);
         }
     }
+
+    /// <summary>Where a text is wanted, words typed without quotes belong together.</summary>
+    private IReadOnlyList<string> Joined(IReadOnlyList<string> tokens) => kind.Name is "rebuild" or "treat" && tokens.Count > 1 ? [string.Join(' ', tokens)] : tokens;
 
     private void Put(FieldSpec field, string token)
     {
