@@ -84,5 +84,29 @@ public sealed class RoundTripTests
         Assert.Equal("clickUm", bench.Run("book", "list", "--json", "--last", "1").Json["confirmed"]![0]!.GetValue<string>());
     }
 
+    [Fact]
+    public void At_a_terminal_a_slip_is_asked_about_and_the_answer_is_kept()
+    {
+        Assert.SkipUnless(File.Exists("/usr/bin/script"), "needs script of util-linux");
+        using var bench = new Bench();
+        var typed = $"dotnet {Path.Combine(AppContext.BaseDirectory, "closemown.dll")} new --unit mower --click '0.007 in'";
+        var asked = bench.Start("/usr/bin/script", ["-qec", typed, "/dev/null"], "1\n", null);
+        Assert.Contains("  1  0.0007 in: a tenth of it", asked.Out, StringComparison.Ordinal);
+        Assert.Contains("click 17.78 µm (typed 0.007 in)", asked.Out, StringComparison.Ordinal);
+        var unit = bench.Run("book", "list", "--json").Json;
+        Assert.Equal((17.78, "0.007 in"), (unit["clickUm"]!.GetValue<double>(), unit["typed"]!["clickUm"]!.GetValue<string>()));
+    }
+
+    [Fact]
+    public void A_doubtful_limit_of_a_feeler_reading_is_refused_until_it_is_confirmed()
+    {
+        using var bench = new Bench();
+        bench.Run("new", "--unit", "mower");
+        var refused = bench.Run("add", "feeler", "left=30..2000um");
+        Assert.Equal(1, refused.Exit);
+        Assert.Contains("--confirm left.noGoUm", refused.Error, StringComparison.Ordinal);
+        Assert.Equal(0, bench.Run("add", "feeler", "left=30..2000um", "--confirm", "left.noGoUm").Exit);
+    }
+
     private static (int, string) Exit(Ran ran) => (ran.Exit, ran.Error);
 }

@@ -97,7 +97,7 @@ internal sealed class NewCommand : CliCommand
                 }
                 catch (CliFault fault)
                 {
-                    call.Screen.Line($"{fault.Message} {fault.Remedy}");
+                    call.Screen.Line($"{fault.Message}\n  {fault.Remedy.Replace("\n", "\n  ", StringComparison.Ordinal)}");
                 }
             }
         }

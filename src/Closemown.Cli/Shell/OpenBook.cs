@@ -2,6 +2,7 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using Closemown.Advice;
 using Closemown.Book;
+using Closemown.Entries;
 using Closemown.Pipe;
 using Closemown.Quantities;
 
@@ -36,7 +37,8 @@ internal sealed class OpenBook : IDisposable
         var error = answer["error"]!;
         var field = error["field"]!.GetValue<string>();
         var message = error["message"]!.GetValue<string>();
-        throw new CliFault(ExitCodes.Refused, field.Length > 0 && field != "kind" ? $"{field}: {message}" : message, error["remedy"]!.GetValue<string>()) { Json = answer };
+        var remedy = error["code"]!.GetValue<string>() == FaultCodes.Implausible ? $"Correct it, or if it is right as it is, repeat with --confirm {field}." : error["remedy"]!.GetValue<string>();
+        throw new CliFault(ExitCodes.Refused, field.Length > 0 && field != "kind" ? $"{field}: {message}" : message, remedy) { Json = answer };
     }
 
     /// <summary>The person's words for a unit.</summary>

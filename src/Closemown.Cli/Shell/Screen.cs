@@ -42,7 +42,9 @@ internal sealed class Screen(TextWriter output, TextWriter error)
     /// <summary>Something said by the way: only where a person reads along, never among data.</summary>
     public void Note(string text)
     {
-        if (ErrorIsTerminal) Error.Write(text + "\n");
+        if (!ErrorIsTerminal) return;
+        Out.Flush();
+        Error.Write(text + "\n");
     }
 
     /// <summary>Text in a tone, or plain where colour is not wanted.</summary>

@@ -42,7 +42,7 @@ internal sealed class StepText(Screen screen, Phrasing words, WritingStyle style
         if (step.Expect is { } nip)
         {
             var then = step.Do == "mow" ? "it is" : "it is then";
-            yield return $"{Chance.InHundred(nip.InTolerance)} that {then} in tolerance at all three places; {Chance.InHundred(nip.CleanShare)} leaves cut clean at the next mowing.";
+            yield return $"{Capital(Chance.InHundred(nip.InTolerance))} that {then} in tolerance at all three places; {Chance.InHundred(nip.CleanShare)} leaves cut clean at the next mowing.";
             var at = nip.ClearanceUm.Select((e, s) => $"{Place(s)} {LengthPrinting.Gap(e.Mean, style)} (give or take {LengthPrinting.Gap(e.Sd, style)})");
             yield return $"{(step.Do == "mow" ? "The gap now" : "The gap then")}: {string.Join(", ", at)}.";
         }
@@ -56,6 +56,8 @@ internal sealed class StepText(Screen screen, Phrasing words, WritingStyle style
         }
         if (step is { Expect: null, ExpectRead.Count: 0 }) yield return step.Do == "fit" ? "Nothing else can be trusted before this is known." : "A rule decides this, not a reckoning.";
     }
+
+    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 
     private IEnumerable<string> Section(string title, IEnumerable<string> items, Tone tone = Tone.Plain)
     {

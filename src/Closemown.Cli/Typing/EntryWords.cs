@@ -21,10 +21,12 @@ internal static class EntryWords
     private static string? Field(Entry e, FieldSpec f, WritingStyle style)
     {
         if (e[e.Kind.IndexOf(f.Name)] is not { } value) return null;
-        if (e.Typed.TryGetValue(f.Name, out var typed)) return $"{Name(f, style)} {typed}";
+        var typed = e.Typed.GetValueOrDefault(f.Name);
+        if (typed is not null && (value is not double kept || Says(f, typed, kept, style))) return $"{Name(f, style)} {typed}";
+        var corrected = typed is null ? "" : $" (typed {typed})";
         return value switch
         {
-            double d => e.Is("clicks") ? $"{f.Name} {(d == 0 ? "stays" : $"{Math.Abs(d).ToString("0.#", CultureInfo.InvariantCulture)} {(d > 0 ? "in" : "out")}")}" : $"{Name(f, style)} {d.ToString("0.###", CultureInfo.InvariantCulture)}{Unit(f)}",
+            double d => e.Is("clicks") ? $"{f.Name} {(d == 0 ? "stays" : $"{Math.Abs(d).ToString("0.#", CultureInfo.InvariantCulture)} {(d > 0 ? "in" : "out")}")}" : $"{Name(f, style)} {d.ToString("0.###", CultureInfo.InvariantCulture)}{Unit(f)}{corrected}",
             string s => f.Name is "what" or "where" or "when" ? s : $"{Name(f, style)} {s}",
             bool b => b ? Name(f, style) : $"not {Name(f, style)}",
             string[] list => string.Join(" and ", list),
@@ -33,6 +35,10 @@ internal static class EntryWords
             _ => f.Name,
         };
     }
+
+    /// <summary>Whether what was typed is what was kept; it is not where a slip was corrected.</summary>
+    private static bool Says(FieldSpec f, string typed, double kept, WritingStyle style) =>
+        (NumberText.TryRead(f, typed, style, out var n, out _) || NumberText.TryRead(f, typed, WritingStyle.Plain, out n, out _)) && Math.Abs(n.Value - kept) <= 1e-6 * Math.Max(1e-9, Math.Abs(kept));
 
     private static string Name(FieldSpec f, WritingStyle style) => f.Name switch
     {

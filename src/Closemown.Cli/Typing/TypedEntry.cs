@@ -35,8 +35,10 @@ internal sealed class TypedEntry(KindSpec kind, WritingStyle style)
     /// <summary>Confirms a field by its name, with or without the unit at the end.</summary>
     public void ConfirmNamed(string name)
     {
-        var field = FieldNames.Find(Kind, name) ?? throw FieldNames.Unknown(Kind, name);
-        Confirm(field.Name);
+        // A limit of a feeler reading is named with its station: left.goUm.
+        var station = name.Split('.')[0];
+        var field = FieldNames.Find(Kind, station) ?? throw FieldNames.Unknown(Kind, name);
+        Confirm(station.Length < name.Length ? field.Name + name[station.Length..] : field.Name);
     }
 
     /// <summary>The numbers that look wrong, each with what may have been meant.</summary>
