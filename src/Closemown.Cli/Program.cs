@@ -1,8 +1,3 @@
-using Closemown.Advice;
-using Closemown.Book;
-using Closemown.Pipe;
+using Closemown.Cli;
 
-using var book = BookFile.Open(":memory:");
-var ids = new SequentialIds();
-PipeLoop.Run(PipeLoop.Lines(Console.OpenStandardInput()), Console.Out, new Conversation(book, AdviceSettings.Default, Phrasing.Plain, ids.Next));
-return 0;
+return CommandLine.Run(args, Surroundings.OfThisProcess(TimeProvider.System));

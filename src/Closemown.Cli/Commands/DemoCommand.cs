@@ -1,0 +1,67 @@
+using System.Text.Json.Nodes;
+using Closemown.Advice;
+using Closemown.Book;
+using Closemown.Pipe;
+
+namespace Closemown.Cli;
+
+/// <summary>An invented mower's book, and what its owner would see today.</summary>
+internal sealed class DemoCommand : CliCommand
+{
+    private const string FileName = "ferncombe.jsonl";
+
+    public DemoCommand() : base("demo", "see it at work on an invented mower; nothing of yours is touched")
+    {
+        Examples = [("closemown demo", "what its owner would see today"), ("closemown demo --words uk --gap thou", "in other words and units")];
+    }
+
+    public override int Do(Call call)
+    {
+        var path = Path.Combine(Directory.CreateTempSubdirectory("closemown-demo-").FullName, BookLocation.FileName);
+        using var book = BookFile.Open(path);
+        using (var lines = File.OpenRead(Path.Combine(AppContext.BaseDirectory, "demo", FileName)))
+        {
+            var report = Importer.Read(lines, book, new ImportOptions { AllOrNone = true });
+            if (!report.Ok) throw CliFault.Refused($"The invented book has a fault in {report.Faults[0]}", "This is a fault of the program.");
+        }
+        var at = book.ReadAll().Select(s => s.Entry.At).Max();
+        using var open = new OpenBook(book, call, () => at);
+        var unit = Unit(open.Desk);
+        if (call.Json)
+        {
+            var answer = new JsonObject { ["ok"] = true, ["invented"] = true, ["book"] = path };
+            foreach (var ask in (string[])["next", "steel", "today"]) answer[ask] = open.Ask(new JsonObject { ["ask"] = ask, ["unit"] = unit })[ask]!.DeepClone();
+            call.Screen.Line(Conversation.Text(answer));
+            return ExitCodes.Done;
+        }
+        Tell(call, open, unit, at);
+        call.Screen.Out.Flush();
+        call.Screen.Error.Write($"The invented book lies at {path}; try closemown next --book {path}\n");
+        return ExitCodes.Done;
+    }
+
+    private static void Tell(Call call, OpenBook open, string unit, DateTimeOffset at)
+    {
+        var screen = call.Screen;
+        foreach (var line in Wrap.Text($"An invented mower, \"{unit}\", with {open.Desk.Arrived.Count} entries from {Day(open.Desk.Standing[0].At)} to {Day(at)}. Mower, owner and readings are made up.", screen.Width)) screen.Line(line);
+        screen.Line();
+        SteelCommand.Tell(call, open, unit, draw: true);
+        screen.Line();
+        var advice = Planner.Next(open.Desk, new NextQuestion(unit, at, PriceOfMinute: call.Preferences.PriceOfMinute), call.Worth);
+        foreach (var line in new StepText(screen, open.Words(unit, call.Style), call.Style).Lines(advice)) screen.Line(line);
+        if (advice.Step.Cautions.Count == 0)
+        {
+            // Said earlier in this sitting; a newcomer has not seen it.
+            foreach (var line in Wrap.Beside("Caution", open.Words(unit, call.Style).Say(Cautions.Hands), screen.Width, 12)) screen.Line(screen.Ink(Tone.Danger, line));
+        }
+        screen.Line();
+        screen.Line(screen.Ink(Tone.Strong, "To start your own book"));
+        screen.Line("  closemown new --unit mower --blades 10");
+        screen.Line("  closemown add paper-cut cuts cuts folds");
+        screen.Line("  closemown next");
+    }
+
+    private static string Day(DateTimeOffset at) => at.ToString("d MMM yyyy", System.Globalization.CultureInfo.InvariantCulture);
+
+    private static string Unit(Desk desk) => desk.Standing.Last(e => e.Unit is not null).Unit!;
+}

@@ -1,0 +1,111 @@
+using System.CommandLine;
+using System.Globalization;
+using System.Text.Json.Nodes;
+using Closemown.Entries;
+using Closemown.Pipe;
+
+namespace Closemown.Cli;
+
+/// <summary>Published formulas, reckoned.</summary>
+internal sealed class ReckonCommand : CliCommand
+{
+    private static readonly Argument<string?> Which = new("name") { HelpName = "NAME", Description = "the reckoning; left out: all are listed", Arity = ArgumentArity.ZeroOrOne };
+    private static readonly Argument<string[]> Given = new("values") { HelpName = "KEY=VALUE", Description = "its inputs, with units as people write them", Arity = ArgumentArity.ZeroOrMore };
+
+    public ReckonCommand() : base("reckon", "reckon a published formula, with its range and source")
+    {
+        Examples =
+        [
+            ("closemown reckon", "list the reckonings"),
+            ("closemown reckon clip speed=4.8km/h blades=11 rpm=2000", "travel between two blade passes, and cuts per metre"),
+            ("closemown reckon click pitch=1mm detents=14 lever=0.25", "what one click moves"),
+            ("closemown reckon share canopy=6mm cut=4mm --json", "for a program"),
+        ];
+        Arguments.Add(Which);
+        Arguments.Add(Given);
+    }
+
+    public override int Do(Call call)
+    {
+        if (call.Parsed.GetValue(Which) is not { } name) return List(call);
+        var reckoning = Reckoning.All.FirstOrDefault(r => r.Name == name) ?? throw Unknown(name);
+        var value = Value(call, reckoning);
+        if (call.Json)
+        {
+            call.Screen.Line(Conversation.Text(new JsonObject { ["name"] = reckoning.Name, ["value"] = value, ["unit"] = reckoning.Unit, ["source"] = reckoning.Source }));
+            return ExitCodes.Done;
+        }
+        var shown = value.ToString(Math.Abs(value) < 1 ? "0.####" : "0.###", CultureInfo.InvariantCulture).Replace('.', call.Style.DecimalSign);
+        call.Screen.Line(call.Screen.Ink(Tone.Strong, $"{shown}{(reckoning.Unit.Length > 0 ? " " + reckoning.Unit : "")}{(reckoning.Also(value, call.Style) is { } also ? $", {also}" : "")}"));
+        foreach (var line in About(reckoning, call.Screen.Width)) call.Screen.Line(line);
+        return ExitCodes.Done;
+    }
+
+    private static double Value(Call call, Reckoning reckoning)
+    {
+        var given = new Dictionary<string, string>(StringComparer.Ordinal);
+        foreach (var token in call.Parsed.GetValue(Given) ?? [])
+        {
+            var at = token.IndexOf('=', StringComparison.Ordinal);
+            var key = at > 0 ? token[..at] : token;
+            if (at <= 0 || reckoning.Keys.All(k => k.Name != key))
+            {
+                var near = Spelling.Nearest(key, reckoning.Keys.Select(k => k.Name));
+                throw CliFault.Refused($"{reckoning.Name} has no input \"{Spelling.Clip(token)}\".", near is not null ? $"Did you mean {near}=…?" : $"Write {Example(reckoning)}.");
+            }
+            given[key] = token[(at + 1)..];
+        }
+        var inputs = new double[reckoning.Keys.Count];
+        for (var i = 0; i < inputs.Length; i++)
+        {
+            var key = reckoning.Keys[i];
+            if (!given.TryGetValue(key.Name, out var text))
+            {
+                inputs[i] = key.Default ?? throw CliFault.Refused($"{reckoning.Name} needs {key.Name}: {key.Help}.", $"Write {Example(reckoning)}.");
+                continue;
+            }
+            (inputs[i], var fault) = key.Read(text, call.Style);
+            if (fault is not null) throw CliFault.Refused($"{key.Name}: {fault.Message}", $"{fault.Render()}\n{fault.Remedy}");
+        }
+        try
+        {
+            return reckoning.Of(inputs);
+        }
+        catch (ArgumentOutOfRangeException)
+        {
+            throw CliFault.Refused($"{reckoning.Name} cannot be reckoned with these values.", string.Join('\n', reckoning.Keys.Select(k => $"{k.Name}: {k.Help}")));
+        }
+    }
+
+    private static int List(Call call)
+    {
+        if (call.Json)
+        {
+            call.Screen.Line(Conversation.Text(new JsonObject { ["ok"] = true, ["reckonings"] = new JsonArray([.. Reckoning.All.Select(r => (JsonNode)new JsonObject { ["name"] = r.Name, ["gives"] = r.Gives, ["unit"] = r.Unit, ["formula"] = r.Formula, ["source"] = r.Source, ["keys"] = new JsonObject(r.Keys.Select(k => KeyValuePair.Create<string, JsonNode?>(k.Name, k.Help))) })]) }));
+            return ExitCodes.Done;
+        }
+        foreach (var r in Reckoning.All)
+        {
+            call.Screen.Line(call.Screen.Ink(Tone.Strong, $"{r.Name}: {r.Gives}"));
+            foreach (var line in About(r, call.Screen.Width)) call.Screen.Line(line);
+        }
+        return ExitCodes.Done;
+    }
+
+    private static IEnumerable<string> About(Reckoning r, int width)
+    {
+        foreach (var line in Wrap.Beside("  formula", r.Formula, width, 12)) yield return line;
+        foreach (var k in r.Keys)
+            foreach (var line in Wrap.Beside("  " + k.Name, k.Help + (k.Default is { } d ? $"; {d.ToString(CultureInfo.InvariantCulture)} where left out" : ""), width, 12)) yield return line;
+        foreach (var line in Wrap.Beside("  source", r.Source, width, 12)) yield return line;
+    }
+
+    private static string Example(Reckoning r) => $"closemown reckon {r.Name} {string.Join(' ', r.Keys.Select(k => k.Default is null ? $"{k.Name}=…" : $"[{k.Name}=…]"))}";
+
+    private static CliFault Unknown(string name)
+    {
+        if (Reckoning.Later.Contains(name)) return CliFault.Refused($"{name} is not reckoned yet.", $"There are {string.Join(", ", Reckoning.All.Select(r => r.Name))}.");
+        var near = Spelling.Nearest(name, Reckoning.All.Select(r => r.Name));
+        return CliFault.Refused($"There is no reckoning \"{Spelling.Clip(name)}\".", near is not null ? $"Did you mean \"{near}\"?" : $"There are {string.Join(", ", Reckoning.All.Select(r => r.Name))}.");
+    }
+}

@@ -1,0 +1,41 @@
+using System.CommandLine;
+using System.Globalization;
+
+namespace Closemown.Cli;
+
+/// <summary>One thing a person may set, with the four places it can come from.</summary>
+/// <param name="Name">Its name in the settings file.</param>
+/// <param name="Help">What it says.</param>
+/// <param name="May">What it may be, in words.</param>
+/// <param name="Default">What holds where nobody said otherwise.</param>
+/// <param name="Variable">The environment variable.</param>
+/// <param name="Option">The option; null where there is none.</param>
+/// <param name="Normal">The value in its one form, or null where it is none.</param>
+internal sealed record Setting(string Name, string Help, string May, string Default, string Variable, Option<string>? Option, Func<string, string?> Normal)
+{
+    public static Setting Words { get; } = new("words", "words of the trade", "us or uk", "us", "CLOSEMOWN_WORDS", CommonOptions.Words, OneOf("us", "uk"));
+
+    public static Setting Gap { get; } = new("gap", "unit of the gap", "um, thou or hundredth (of a mm)", "um", "CLOSEMOWN_GAP", CommonOptions.Gap, OneOf("um", "thou", "hundredth"));
+
+    public static Setting Height { get; } = new("height", "unit of heights", "mm, inch or fraction", "mm", "CLOSEMOWN_HEIGHT", CommonOptions.Height, OneOf("mm", "inch", "fraction"));
+
+    public static Setting Decimal { get; } = new("decimal", "decimal sign", "point (.) or comma (,)", "point", "CLOSEMOWN_DECIMAL", CommonOptions.Decimal,
+        text => text switch { "." or "point" => "point", "," or "comma" => "comma", _ => null });
+
+    public static Setting Price { get; } = new("priceOfMinute", "what a minute of yours is worth", "a number above 0, at most 100: more saves minutes, less saves the cut", "1", "CLOSEMOWN_PRICE_OF_MINUTE", NextCommand.Price,
+        text => double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var p) && p is > 0 and <= 100 ? p.ToString("R", CultureInfo.InvariantCulture) : null);
+
+    public static Setting Book { get; } = new("book", "the book's file", "a full path", "", "CLOSEMOWN_BOOK", CommonOptions.Book, text => text.Length > 0 ? text : null);
+
+    public static IReadOnlyList<Setting> All { get; } = [Words, Gap, Height, Decimal, Price, Book];
+
+    private static Func<string, string?> OneOf(params string[] words) => text =>
+    {
+        var plain = text.Trim();
+        if (plain == "µm") plain = "um";
+        return words.FirstOrDefault(w => w.Equals(plain, StringComparison.OrdinalIgnoreCase));
+    };
+}
+
+/// <summary>A setting as it holds now.</summary>
+internal sealed record SettingHeld(Setting Setting, string Value, string Source);

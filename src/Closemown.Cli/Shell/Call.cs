@@ -1,0 +1,71 @@
+using System.CommandLine;
+using Closemown.Advice;
+using Closemown.Book;
+using Closemown.Entries;
+using Closemown.Pipe;
+using Closemown.Quantities;
+
+namespace Closemown.Cli;
+
+/// <summary>One command as called: what was typed, and what the person has set.</summary>
+internal sealed class Call
+{
+    private Preferences? preferences;
+
+    public Call(ParseResult parsed, Surroundings around)
+    {
+        (Parsed, Around) = (parsed, around);
+        if (parsed.GetValue(CommonOptions.NoColour)) Screen.Colour = false;
+    }
+
+    public ParseResult Parsed { get; }
+
+    public Surroundings Around { get; }
+
+    public Screen Screen => Around.Screen;
+
+    public bool Json => Parsed.GetValue(CommonOptions.Json);
+
+    public Preferences Preferences => preferences ??= Preferences.Of(Parsed, Around.Variable);
+
+    public WritingStyle Style => Preferences.Style;
+
+    /// <summary>The time a question is asked, or a thing was done: what was told, or the clock.</summary>
+    public DateTimeOffset Now => Parsed.GetValue(CommonOptions.At) is { } told ? TimeTyped.Read(told, Around.Time) : Clock();
+
+    public BookLocation Location => BookLocation.Resolve(Parsed.GetValue(CommonOptions.Book), Around.Variable, Preferences.Book, BookLocation.UsualFolder(Around.Variable, BookLocation.Platform));
+
+    public AdviceSettings Worth => AdviceSettings.Default with { PriceOfMinute = Preferences.PriceOfMinute };
+
+    /// <summary>Opens the book to be read; a book that is not there is not made.</summary>
+    public OpenBook Read()
+    {
+        var where = Location;
+        if (where.Path != BookFile.InMemory && !File.Exists(where.Path) && !Directory.Exists(where.Path))
+            throw CliFault.Refused($"There is no book at {where.Path} yet.", "Start one: closemown new --unit mower --blades 10\nOr see it at work first: closemown demo");
+        return new OpenBook(BookFile.Open(where.Path, new BookOptions { ReadOnly = true }), this);
+    }
+
+    /// <summary>Opens the book to be written, making it where there is none.</summary>
+    public OpenBook Write() => new(BookFile.Open(Location.Path), this);
+
+    /// <summary>The unit that is meant.</summary>
+    public string UnitOf(Conversation talk)
+    {
+        var named = Parsed.GetValue(CommonOptions.Unit);
+        var units = talk.Desk.Units;
+        if (named is null)
+        {
+            return talk.OnlyUnit() ?? throw CliFault.Refused($"The book has several units: {string.Join(", ", units)}.", "Say which with --unit NAME.");
+        }
+        if (units.Count == 0 || units.Contains(named)) return named;
+        var near = Spelling.Nearest(named, units);
+        throw CliFault.Refused($"The book has no unit \"{Spelling.Clip(named)}\".", near is null ? $"It has {string.Join(", ", units)}." : $"Did you mean \"{near}\"?");
+    }
+
+    private DateTimeOffset Clock()
+    {
+        var now = Around.Time.GetLocalNow();
+        return now.AddTicks(-(now.Ticks % TimeSpan.TicksPerMillisecond));
+    }
+}

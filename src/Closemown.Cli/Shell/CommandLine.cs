@@ -1,0 +1,84 @@
+using System.CommandLine;
+using System.CommandLine.Help;
+using Closemown.Book;
+using Closemown.Pipe;
+
+namespace Closemown.Cli;
+
+/// <summary>Reads the command line, runs the command, and turns what went wrong into words and an exit code.</summary>
+internal static class CommandLine
+{
+    /// <summary>The whole tree of commands.</summary>
+    public static RootCommand Tree(Surroundings around)
+    {
+        var root = new RootCommand("Looks after an old reel mower and the short turf it cuts: tells the next step at the bench, how sure that is, and why.");
+        root.Directives.Clear();
+        foreach (var option in CommonOptions.Everywhere) root.Options.Add(option);
+        root.Options.OfType<HelpOption>().Single().Action = new HelpText(around);
+        CliCommand[] commands =
+        [
+            new DemoCommand(), new NewCommand(), new AddCommand(), new UndoCommand(), new NextCommand(), new SteelCommand(), new WhyCommand(), new TodayCommand(),
+            new BookCommand(), new ReckonCommand(), new SettingsCommand(), new CheckUpCommand(), new PipeCommand(), new DocsCommand(),
+        ];
+        foreach (var command in commands) Hang(root, command, around);
+        return root;
+    }
+
+    public static int Run(string[] args, Surroundings around)
+    {
+        var screen = around.Screen;
+        try
+        {
+            var parsed = Tree(around).Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null, EnablePosixBundling = false });
+            if (args.Length == 0)
+            {
+                foreach (var line in HelpText.Lines(parsed.CommandResult.Command, screen.Width)) screen.Line(line);
+                screen.Out.Flush();
+                return ExitCodes.Done;
+            }
+            if (parsed.Action is not HelpText && parsed.Errors.Count > 0) throw UsageFault.Of(parsed);
+            if (parsed.Action is null) throw UsageFault.Of(parsed);
+            var exit = parsed.Invoke(new InvocationConfiguration { Output = screen.Out, Error = screen.Error, EnableDefaultExceptionHandler = false, ProcessTerminationTimeout = null });
+            screen.Out.Flush();
+            return exit;
+        }
+        catch (CliFault fault)
+        {
+            return Told(around, args, fault);
+        }
+        catch (BookException e)
+        {
+            return Told(around, args, CliFault.Refused(e.Message, e.Remedy));
+        }
+        catch (IOException e) when (e is not FileNotFoundException and not DirectoryNotFoundException)
+        {
+            return Told(around, args, CliFault.Refused($"Reading or writing failed: {e.Message}.", "Check the file and the disk, then try again."));
+        }
+    }
+
+    private static void Hang(Command parent, CliCommand command, Surroundings around)
+    {
+        command.SetAction(parsed => command.Do(new Call(parsed, around)));
+        foreach (var below in command.Subcommands.OfType<CliCommand>()) Prepare(below, around);
+        parent.Subcommands.Add(command);
+    }
+
+    private static void Prepare(CliCommand command, Surroundings around) => command.SetAction(parsed => command.Do(new Call(parsed, around)));
+
+    private static int Told(Surroundings around, string[] args, CliFault fault)
+    {
+        var screen = around.Screen;
+        try
+        {
+            if (args.Contains("--json")) screen.Line(Conversation.Text(fault.Json ?? Conversation.Refused([new("refused", "", fault.Message, fault.Remedy)])));
+            screen.Out.Flush();
+        }
+        catch (IOException)
+        {
+            return fault.Exit;                     // nobody reads any more
+        }
+        foreach (var line in Wrap.Text($"closemown: {fault.Message}", screen.ErrorIsTerminal ? screen.Width : int.MaxValue)) screen.Error.Write(line + "\n");
+        if (fault.Remedy.Length > 0) screen.Error.Write($"  {fault.Remedy.Replace("\n", "\n  ", StringComparison.Ordinal)}\n");
+        return fault.Exit;
+    }
+}

@@ -1,0 +1,48 @@
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using Closemown.Advice;
+using Closemown.Book;
+using Closemown.Entries;
+using Closemown.Pipe;
+using Closemown.Quantities;
+
+namespace Closemown.Cli;
+
+/// <summary>A book opened by a command, and the conversation about it.</summary>
+internal sealed class OpenBook : IDisposable
+{
+    public OpenBook(IEntryStore book, Call call, Func<DateTimeOffset>? clock = null)
+    {
+        Book = book;
+        Talk = new Conversation(book, call.Worth, Phrasing.Plain, new IdMaker().Next, clock ?? (() => call.Now));
+    }
+
+    public IEntryStore Book { get; }
+
+    public Conversation Talk { get; }
+
+    public Desk Desk => Talk.Desk;
+
+    /// <summary>Asks as a program would; a refusal becomes a fault.</summary>
+    public JsonObject Ask(JsonObject question)
+    {
+        using var document = JsonDocument.Parse(question.ToJsonString());
+        return Checked(Talk.Say(document.RootElement));
+    }
+
+    /// <summary>The answer, or a fault where it is a refusal.</summary>
+    public static JsonObject Checked(JsonObject answer)
+    {
+        if (answer["ok"]!.GetValue<bool>()) return answer;
+        var error = answer["error"]!;
+        var field = error["field"]!.GetValue<string>();
+        var message = error["message"]!.GetValue<string>();
+        var remedy = error["code"]!.GetValue<string>() == FaultCodes.Implausible ? $"Correct it, or if it is right as it is, repeat with --confirm {field}." : error["remedy"]!.GetValue<string>();
+        throw new CliFault(ExitCodes.Refused, field.Length > 0 && field != "kind" ? $"{field}: {message}" : message, remedy) { Json = answer };
+    }
+
+    /// <summary>The person's words for a unit.</summary>
+    public Phrasing Words(string unit, WritingStyle style) => new(style, Desk.Track(unit).Unit.AdjusterStep);
+
+    public void Dispose() => Book.Dispose();
+}

@@ -1,0 +1,21 @@
+using System.Globalization;
+
+namespace Closemown.Cli;
+
+/// <summary>Chances as people say them.</summary>
+internal static class Chance
+{
+    /// <summary>"94 in 100".</summary>
+    public static string InHundred(double p) => p >= 0.995 ? "more than 99 in 100" : p < 0.005 ? "less than 1 in 100" : $"{Math.Round(p * 100).ToString(CultureInfo.InvariantCulture)} in 100";
+
+    /// <summary>"about 1 in 140".</summary>
+    public static string OneIn(double p)
+    {
+        var n = 1 / Math.Max(p, 1e-6);
+        var rounded = n < 10 ? Math.Round(n) : n < 100 ? Math.Round(n / 5) * 5 : n < 1000 ? Math.Round(n / 10) * 10 : Math.Round(n / 1000) * 1000;
+        return $"about 1 in {Math.Max(2, rounded).ToString("0", CultureInfo.InvariantCulture)}";
+    }
+
+    public static string Minutes(double minutes, char decimalSign) =>
+        minutes <= 0 ? "" : minutes < 1 ? "under a minute" : minutes < 1.5 ? "a minute" : minutes < 120 ? $"{(minutes < 10 ? minutes.ToString("0.#", CultureInfo.InvariantCulture).Replace('.', decimalSign) : minutes.ToString("0", CultureInfo.InvariantCulture))} minutes" : $"{(minutes / 60).ToString("0.#", CultureInfo.InvariantCulture).Replace('.', decimalSign)} hours";
+}

@@ -1,0 +1,106 @@
+using Closemown.Advice;
+using Closemown.Entries;
+using Closemown.Quantities;
+
+namespace Closemown.Cli;
+
+/// <summary>A step told to a person: what to do, how sure, why, cautions, what follows.</summary>
+internal sealed class StepText(Screen screen, Phrasing words, WritingStyle style)
+{
+    private const int Column = 12;
+
+    /// <summary>The whole advice.</summary>
+    public IEnumerable<string> Lines(StepAdvice advice)
+    {
+        var step = advice.Step;
+        foreach (var line in Now(step)) yield return line;
+        yield return "";
+        foreach (var line in Section("How sure", Sure(step))) yield return line;
+        foreach (var line in Section("Why", step.Why.Select(words.Say))) yield return line;
+        foreach (var line in Section("Caution", step.Cautions.Select(words.Say), Tone.Danger)) yield return line;
+        foreach (var line in Section("Then", step.Then.Select(t => words.Say(t.Say)))) yield return line;
+    }
+
+    /// <summary>What to type when it is done, and to hear more.</summary>
+    public IEnumerable<string> ToType(StepAdvice advice)
+    {
+        if (Record(advice.Step) is { } typed) foreach (var line in Section("Enter it", [typed])) yield return line;
+        foreach (var line in Section("In full", ["closemown why"])) yield return line;
+        yield return $"This advice: {advice.Id}";
+    }
+
+    /// <summary>"Do now: …", the heaviest thing on the screen.</summary>
+    public IEnumerable<string> Now(AdviceStep step)
+    {
+        var takes = Chance.Minutes(step.TakesMinutes, style.DecimalSign);
+        foreach (var line in Wrap.Text($"Do now: {words.Say(step.Say)}{(takes.Length > 0 ? $" ({takes})" : "")}", screen.Width)) yield return screen.Ink(Tone.Strong, line);
+    }
+
+    /// <summary>How sure, in sentences.</summary>
+    public IEnumerable<string> Sure(AdviceStep step)
+    {
+        if (step.Expect is { } nip)
+        {
+            var then = step.Do == "mow" ? "it is" : "it is then";
+            yield return $"{Capital(Chance.InHundred(nip.InTolerance))} that {then} in tolerance at all three places; {Chance.InHundred(nip.CleanShare)} leaves cut clean at the next mowing.";
+            var at = nip.ClearanceUm.Select((e, s) => $"{Place(s)} {LengthPrinting.Gap(e.Mean, style)} (give or take {LengthPrinting.Gap(e.Sd, style)})");
+            yield return $"{(step.Do == "mow" ? "The gap now" : "The gap then")}: {string.Join(", ", at)}.";
+        }
+        if (step.ExpectRead.Count > 0)
+        {
+            yield return "Likeliest to be found: " + string.Join(", ", step.ExpectRead.Select(r =>
+            {
+                var best = Array.IndexOf(r.P, r.P.Max());
+                return $"{Place(r.Station)} {r.Words[best]} ({Chance.InHundred(r.P[best])})";
+            })) + ".";
+        }
+        if (step is { Expect: null, ExpectRead.Count: 0 }) yield return step.Do == "fit" ? "Nothing else can be trusted before this is known." : "A rule decides this, not a reckoning.";
+    }
+
+    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
+
+    private IEnumerable<string> Section(string title, IEnumerable<string> items, Tone tone = Tone.Plain)
+    {
+        var heading = title;
+        foreach (var item in items)
+        {
+            var first = true;
+            foreach (var line in Wrap.Beside(heading, item, screen.Width, Column))
+            {
+                yield return first && heading.Length > 0 ? screen.Ink(Tone.Strong, line[..heading.Length]) + screen.Ink(tone, line[heading.Length..]) : screen.Ink(tone, line);
+                first = false;
+            }
+            heading = "";
+        }
+    }
+
+    /// <summary>What to type when it is done.</summary>
+    private static string? Record(AdviceStep step)
+    {
+        string At(string words) => step.Stations switch
+        {
+            { Count: 3 } => $"LEFT CENTRE RIGHT   (each {words})",
+            [0, 2] => $"LEFT RIGHT   (each {words})",
+            _ => $"{string.Join(' ', step.Stations.Select(s => $"{Stations.All[s]}=…"))}   ({words})",
+        };
+        return step.Do switch
+        {
+            "paper-cut" => $"closemown add paper-cut {At("cuts, nicks or folds")}",
+            "paper-drag" => $"closemown add paper-drag {At("tight, slight or loose")}",
+            "contact" => $"closemown add contact {At("none, light or heavy")}",
+            "torch" => $"closemown add torch {At("none, thin or wide")}",
+            "feeler" => $"closemown add feeler {string.Join(' ', step.Stations.Select(s => $"{Stations.All[s]}=30..50um"))}   (what goes .. what does not)",
+            "fit" => "closemown add fit none none tight free straight   (as found: play left, play right, screws, adjusters, blades)",
+            "clicks" => $"closemown add clicks left={step.Left ?? 0} right={step.Right ?? 0}",
+            "lap" => $"closemown add lap {step.LapMinutes}{(step.Grit is { } g ? $" grit={g}" : "")}",
+            "square-up" => "closemown add square-up",
+            "stone" => $"closemown add stone {step.What}",
+            "grind" => $"closemown add grind {step.What}",
+            "repair" => "closemown add rebuild \"what was done\"",
+            "mow" => "closemown add mow 1h, then closemown add swath LEFT CENTRE RIGHT (each clean, ragged or uncut)",
+            _ => null,
+        };
+    }
+
+    private string Place(int station) => Words.For(style, station switch { 0 => WordKey.Left, 1 => WordKey.Centre, _ => WordKey.Right });
+}

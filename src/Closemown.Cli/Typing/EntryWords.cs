@@ -1,0 +1,57 @@
+using System.Globalization;
+using Closemown.Entries;
+using Closemown.Quantities;
+
+namespace Closemown.Cli;
+
+/// <summary>An entry in a short line, for lists and answers.</summary>
+internal static class EntryWords
+{
+    /// <summary>"paper-cut: left cuts, centre cuts, right folds".</summary>
+    public static string Short(Entry e, WritingStyle style)
+    {
+        var parts = e.Kind.Fields.Select(f => Field(e, f, style)).Where(p => p is not null).Concat(e.Others.Select(o => $"{o.Key} {o.Value}"));
+        var said = string.Join(", ", parts);
+        return said.Length > 0 ? $"{e.Kind.Name}: {said}" : e.Kind.Name;
+    }
+
+    /// <summary>"3 May 2026, 10:30".</summary>
+    public static string When(DateTimeOffset at) => at.ToString("d MMM yyyy, HH:mm", CultureInfo.InvariantCulture);
+
+    private static string? Field(Entry e, FieldSpec f, WritingStyle style)
+    {
+        if (e[e.Kind.IndexOf(f.Name)] is not { } value) return null;
+        var typed = e.Typed.GetValueOrDefault(f.Name);
+        if (typed is not null && (value is not double kept || Says(f, typed, kept, style))) return $"{Name(f, style)} {typed}";
+        var corrected = typed is null ? "" : $" (typed {typed})";
+        return value switch
+        {
+            double d => e.Is("clicks") ? $"{f.Name} {(d == 0 ? "stays" : $"{Math.Abs(d).ToString("0.#", CultureInfo.InvariantCulture)} {(d > 0 ? "in" : "out")}")}" : $"{Name(f, style)} {d.ToString("0.###", CultureInfo.InvariantCulture)}{Unit(f)}{corrected}",
+            string s => f.Name is "what" or "where" or "when" ? s : $"{Name(f, style)} {s}",
+            bool b => b ? Name(f, style) : $"not {Name(f, style)}",
+            string[] list => string.Join(" and ", list),
+            double[] list => $"{Name(f, style)} {string.Join(" ", list.Select(x => x.ToString("0.###", CultureInfo.InvariantCulture)))}{Unit(f)}",
+            GoNoGo g => $"{f.Name} {(g.GoUm is { } go ? $"{go.ToString("0.#", CultureInfo.InvariantCulture)} goes" : "")}{(g is { GoUm: not null, NoGoUm: not null } ? ", " : "")}{(g.NoGoUm is { } no ? $"{no.ToString("0.#", CultureInfo.InvariantCulture)} does not" : "")} (µm)",
+            _ => f.Name,
+        };
+    }
+
+    /// <summary>Whether what was typed is what was kept; it is not where a slip was corrected.</summary>
+    private static bool Says(FieldSpec f, string typed, double kept, WritingStyle style) =>
+        (NumberText.TryRead(f, typed, style, out var n, out _) || NumberText.TryRead(f, typed, WritingStyle.Plain, out n, out _)) && Math.Abs(n.Value - kept) <= 1e-6 * Math.Max(1e-9, Math.Abs(kept));
+
+    private static string Name(FieldSpec f, WritingStyle style) => f.Name switch
+    {
+        "um" => "thickness",
+        "mm" => "height",
+        "gsm" => "paper",
+        "hours" or "minutes" => "for",
+        Stations.Centre => Words.For(style, WordKey.Centre),
+        _ => Spaced(FieldNames.Short(f.Name)),
+    };
+
+    /// <summary>"knifeScrews" as "knife screws".</summary>
+    private static string Spaced(string name) => string.Concat(name.Select((c, i) => char.IsUpper(c) && i > 0 ? " " + char.ToLowerInvariant(c) : c.ToString()));
+
+    private static string Unit(FieldSpec f) => NumberText.Measure(f.Name) switch { "um" => " µm", "mm" => " mm", "h" => " h", "min" => " min", "m2" => " m²", "gsm" => " g/m²", "c" => " °C", "m" => " m", "m/s" => " m/s", "turns" => " turns", _ => "" };
+}

@@ -1,3 +1,0 @@
-namespace Closemown.EndToEnd.Tests;
-
-public sealed class PlaceholderTests;
