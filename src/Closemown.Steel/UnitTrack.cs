@@ -127,11 +127,7 @@ public sealed class UnitTrack
         var all = at.Count == 0 ? 1 : Surprise.OfSeveral([.. at.Select(a => a.P)]);
         Readings += reads.Count;
         if (all < UnusualBelow && Readings > FirstReadings) Move(Steps.Doubt());
-        foreach (var read in reads)
-        {
-            read.AddTo(chain, step);
-            read.Observe(pass);
-        }
+        Observe(reads);
         return new(at, all);
     }
 
@@ -156,7 +152,7 @@ public sealed class UnitTrack
                 break;
             case "square-up":
                 Move(Steps.SquareUp());
-                foreach (var s in (int[])[0, 2]) Observe(new CheckRead(Checks.Of("paper-drag", s, Unit, Strip), 1, 0, 0));
+                Observe([.. ((int[])[0, 2]).Select(s => new CheckRead(Checks.Of("paper-drag", s, Unit, Strip), 1, 0, 0))]);
                 break;
             case "stone":
                 Move(Steps.Stone(e.Word("what")!));
@@ -173,10 +169,19 @@ public sealed class UnitTrack
         }
     }
 
-    private void Observe(CheckRead read)
+    /// <summary>Readings of one entry have no order, but one pass needs one: the mean of left to right and right to left favours neither end.</summary>
+    private void Observe(List<CheckRead> reads)
     {
-        read.AddTo(chain, step);
-        read.Observe(pass);
+        var back = pass.Copy();
+        foreach (var read in reads)
+        {
+            read.AddTo(chain, step);
+            read.Observe(pass);
+        }
+        if (reads.Count < 2) return;
+        foreach (var read in Enumerable.Reverse(reads)) read.Observe(back);
+        for (var i = 0; i < pass.Current.Mean.Length; i++) pass.Current.Mean[i] = (pass.Current.Mean[i] + back.Current.Mean[i]) / 2;
+        for (var i = 0; i < pass.Current.Covariance.Length; i++) pass.Current.Covariance[i] = (pass.Current.Covariance[i] + back.Current.Covariance[i]) / 2;
     }
 
     private void Move(params ReadOnlySpan<Step> steps)
