@@ -52,7 +52,7 @@ internal sealed class AddCommand : CliCommand
     public static JsonObject Put(OpenBook open, JsonObject json, out Entry taken)
     {
         using var document = JsonDocument.Parse(json.ToJsonString());
-        var answer = OpenBook.Checked(open.Talk.Say(document.RootElement));
+        var answer = OpenBook.Checked(open.Talk.Say(document.RootElement), json["kind"]!.GetValue<string>());
         taken = open.Book.Find(Guid.Parse(answer["id"]!.GetValue<string>())) ?? throw new InvalidOperationException("Bug in AddCommand: the entry just put in is not in the book.");
         return answer;
     }

@@ -27,7 +27,7 @@ internal sealed class NipDrawing(Screen screen, WritingStyle style)
         Axes(canvas, scale, belief, columns);
         for (var c = 0; c < columns; c++) Column(canvas, scale, LabelWidth + 1 + c, line[c], belief.Track.Strip.Um / per, per);
         Stations3At(canvas, scale, belief, profile, columns, reads);
-        yield return screen.Ink(Tone.Strong, $"{Capital(Words.For(style, WordKey.Clearance))} between {Words.For(style, WordKey.Reel)} and {Words.For(style, WordKey.Bedknife)}, {gap.Unit}, seen from behind");
+        foreach (var row in Wrap.Text($"{Capital(Words.For(style, WordKey.Clearance))} between {Words.For(style, WordKey.Reel)} and {Words.For(style, WordKey.Bedknife)}, {gap.Unit}, seen from behind", screen.Width)) yield return screen.Ink(Tone.Strong, row);
         foreach (var row in canvas.Lines(screen.Ink)) yield return row;
         foreach (var row in Wrap.Whole(["─ as estimated", "░ it lies here 90 times in 100", "╌ the strip's thickness", "═ touching", "┃ in tolerance", .. LastReads.Legend(reads)], screen.Width)) yield return row;
     }

@@ -31,13 +31,20 @@ internal sealed class OpenBook : IDisposable
     }
 
     /// <summary>The answer, or a fault where it is a refusal.</summary>
-    public static JsonObject Checked(JsonObject answer)
+    /// <param name="answer">The answer.</param>
+    /// <param name="kind">The kind of entry it answers, for an example of how one is typed.</param>
+    public static JsonObject Checked(JsonObject answer, string? kind = null)
     {
         if (answer["ok"]!.GetValue<bool>()) return answer;
         var error = answer["error"]!;
         var field = error["field"]!.GetValue<string>();
         var message = error["message"]!.GetValue<string>();
-        var remedy = error["code"]!.GetValue<string>() == FaultCodes.Implausible ? $"Correct it, or if it is right as it is, repeat with --confirm {field}." : error["remedy"]!.GetValue<string>();
+        var remedy = error["code"]!.GetValue<string>() switch
+        {
+            FaultCodes.Implausible => $"Correct it, or if it is right as it is, repeat with --confirm {field}.",
+            FaultCodes.Missing when kind is not null && ShortForms.Examples.TryGetValue(kind, out var example) => $"Write it like closemown add {example}",
+            _ => error["remedy"]!.GetValue<string>(),
+        };
         throw new CliFault(ExitCodes.Refused, field.Length > 0 && field != "kind" ? $"{field}: {message}" : message, remedy) { Json = answer };
     }
 

@@ -49,6 +49,9 @@ internal sealed class LooseWords(TypedEntry entry)
 
     private CliFault NoPlace(string token)
     {
+        var number = kind.Fields.FirstOrDefault(f => f.Form is FieldForm.Number or FieldForm.Whole or FieldForm.HalfSteps or FieldForm.NumberOrNumbers && !entry.Has(f.Name));
+        if (number is not null && token.Any(char.IsDigit) && !NumberText.TryRead(number, token, entry.Style, out _, out var fault))
+            return CliFault.Refused($"{number.Name}: {fault.Message}", $"{fault.Render()}\n{fault.Remedy}");
         var words = kind.Fields.SelectMany(f => f.Words).Concat(kind.Fields.Where(f => f.Form == FieldForm.Flag).Select(f => f.Name)).Distinct();
         var near = Spelling.Nearest(token, words);
         var example = ShortForms.Examples.TryGetValue(kind.Name, out var e) ? $"Write it like closemown add {e}" : "Write field=value";
