@@ -12,8 +12,9 @@ internal static class Candidates
 
     /// <summary>The actions on offer.</summary>
     /// <param name="belief">What is known.</param>
+    /// <param name="sitting">The sitting as it is now.</param>
     /// <param name="declined">Steps that the person declined since the last mowing: they are not offered again.</param>
-    public static List<SteelAction> Actions(SteelBelief belief, IReadOnlyList<AdviceStep> declined)
+    public static List<SteelAction> Actions(SteelBelief belief, SittingNow sitting, IReadOnlyList<AdviceStep> declined)
     {
         var m = belief.Track.Memory;
         var actions = new List<SteelAction>();
@@ -31,7 +32,7 @@ internal static class Candidates
             }
         }
         if (!leftTouched || !rightTouched) actions.Add(SteelAction.CloseIn);
-        if (MayLap(belief))
+        if (MayLap(belief, sitting))
         {
             for (var l = -1; l <= AdviceSettings.MostClicks; l++)
             {
@@ -39,14 +40,14 @@ internal static class Candidates
                 {
                     actions.Add(new("lap", l, r, 1));
                     actions.Add(new("lap", l, r, AdviceSettings.LapRoundMinutes));
-                    if (m.LapsInSitting + 2 <= AdviceSettings.LapRounds && m.LapsInVain + 2 <= AdviceSettings.LapRounds) actions.Add(new("lap", l, r, 2 * AdviceSettings.LapRoundMinutes));
+                    if (sitting.Laps + 2 <= AdviceSettings.LapRounds && m.LapsInVain + 2 <= AdviceSettings.LapRounds) actions.Add(new("lap", l, r, 2 * AdviceSettings.LapRoundMinutes));
                 }
             }
         }
         if (m.Upset is not null || (!m.EndsCompared && belief.TiltClicks.Sd > 2)) AddSquareUp(belief, actions);
         if (m.LapsInVain >= AdviceSettings.LapRounds || Enumerable.Range(0, 3).Max(s => belief.EdgeUm(s).P05) > 25)
         {
-            if (!m.Sitting.Any(e => e.Is("stone"))) actions.Add(new("stone"));
+            if (!sitting.Has("stone")) actions.Add(new("stone"));
             actions.Add(new(belief.Track.Unit.Owns.Contains("grinder") ? "grind" : "repair"));
         }
         actions.RemoveAll(a => declined.Any(d => Declines(d, a)));
@@ -73,10 +74,10 @@ internal static class Candidates
     }
 
     /// <summary>Never lap where a blade presses hard, where the edge is not the fault, or a fourth round in vain.</summary>
-    private static bool MayLap(SteelBelief belief)
+    private static bool MayLap(SteelBelief belief, SittingNow sitting)
     {
         var m = belief.Track.Memory;
-        if (m.Heavy || m.LapsInSitting >= AdviceSettings.LapRounds || m.LapsInVain >= AdviceSettings.LapRounds) return false;
+        if (m.Heavy || sitting.Laps >= AdviceSettings.LapRounds || m.LapsInVain >= AdviceSettings.LapRounds) return false;
         for (var s = 0; s < 3; s++)
         {
             if (belief.ClearanceUm(s).Below(-12) > 0.10) return false;

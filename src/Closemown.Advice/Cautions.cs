@@ -15,18 +15,18 @@ public static class Cautions
     public const string Green = "Back to the green: compound washed off, nuts tight, first strip on the surround, look, then the green. Stand on it first: frost, frozen soil, wet, footprints that stay or sand showing beat any plan.";
 
     /// <summary>The cautions of a step, those already shown in this sitting left out.</summary>
-    public static IReadOnlyList<string> For(string step, BenchMemory memory)
+    public static IReadOnlyList<string> For(string step, BenchMemory memory, SittingNow sitting)
     {
         ArgumentNullException.ThrowIfNull(memory);
-        var before = memory.Sitting;
+        ArgumentNullException.ThrowIfNull(sitting);
         var cautions = new List<string>();
-        bool First(params string[] kinds) => !before.Any(e => kinds.Contains(e.Kind.Name));
+        bool First(params ReadOnlySpan<string> kinds) => !sitting.Has(kinds);
         if (step == "mow")
         {
             if (!First("clicks", "lap", "square-up", "stone", "grind", "rebuild")) cautions.Add(Green);
             return cautions;
         }
-        if (before.Count == 0)
+        if (sitting.Entries.Count == 0)
         {
             cautions.Add(Hands);
             cautions.Add(Tip);

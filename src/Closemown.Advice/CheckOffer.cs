@@ -19,7 +19,7 @@ internal sealed record CheckOffer(string Kind, int[] At, string? With = null, in
             .Concat(With is null ? [] : WithAt!.Select(s => Steel.Checks.Of(With, s, track.Unit, track.Strip)));
 
     /// <summary>What may be asked for now; nothing is asked for again and again without a change in between.</summary>
-    public static List<CheckOffer> All(UnitTrack track)
+    public static List<CheckOffer> All(UnitTrack track, SittingNow sitting)
     {
         int[] ends = [0, 2], all = [0, 1, 2];
         var offers = new List<CheckOffer> { new("contact", ends), new("contact", [0]), new("contact", [2]), new("contact", all) };
@@ -27,7 +27,7 @@ internal sealed record CheckOffer(string Kind, int[] At, string? With = null, in
         {
             offers.Add(new("paper-cut", all));
             offers.AddRange(all.Select(s => new CheckOffer("paper-cut", [s])));
-            if (ends.All(s => Done("contact", s) == 0)) offers.Add(new("contact", ends, "paper-cut", all));
+            if (ends.All(s => sitting.Done("contact", s) == 0)) offers.Add(new("contact", ends, "paper-cut", all));
             offers.Add(new("paper-drag", ends));
         }
         if (track.Unit.Owns.Contains("torch")) offers.Add(new("torch", all));
@@ -35,8 +35,6 @@ internal sealed record CheckOffer(string Kind, int[] At, string? With = null, in
         offers.RemoveAll(o => o.At.Any(s => Often(o.Kind, s)) || (o.With is not null && o.WithAt!.Any(s => Often(o.With, s))));
         return offers;
 
-        bool Often(string kind, int s) => Done(kind, s) >= (kind switch { "contact" => 3, "paper-cut" => 2, "paper-drag" => 2, _ => 1 });
-
-        int Done(string kind, int s) => track.Memory.DoneSinceChange.GetValueOrDefault($"{kind} {Stations.All[s]}");
+        bool Often(string kind, int s) => sitting.Done(kind, s) >= (kind switch { "contact" => 3, "paper-cut" => 2, "paper-drag" => 2, _ => 1 });
     }
 }

@@ -5,7 +5,7 @@ namespace Closemown.Advice;
 /// <summary>A check as a step: where, how it is asked for, and what it is expected to show.</summary>
 internal static class CheckSteps
 {
-    public static AdviceStep Of(SteelBelief belief, AdviceSettings set, string kind, int[] at)
+    public static AdviceStep Of(SteelBelief belief, AdviceSettings set, string kind, int[] at, SittingNow sitting)
     {
         var track = belief.Track;
         return new AdviceStep(kind)
@@ -13,7 +13,7 @@ internal static class CheckSteps
             Stations = at,
             Say = StepSpeech.Check(kind, at),
             TakesMinutes = set.CheckMinutes(kind, at.Length),
-            Cautions = Cautions.For(kind, track.Memory),
+            Cautions = Cautions.For(kind, track.Memory, sitting),
             ExpectRead = [.. at.Select(s =>
             {
                 var check = Checks.Of(kind, s, track.Unit, track.Strip);

@@ -12,12 +12,12 @@ public sealed class NextStep
 {
     private const double WorthDoing = 0.25;              // minutes of expected gain under which nothing is changed
     private static readonly int[] Ends = [0, 2];
-    private static readonly string[] Nip = ["paper-cut", "paper-drag", "contact", "torch", "feeler"];
     private readonly SteelBelief belief;
     private readonly UnitTrack track;
     private readonly BenchMemory memory;
     private readonly AdviceSettings set;
     private readonly bool atBench;
+    private readonly SittingNow sitting;
     private readonly double? grit;
     private readonly IReadOnlyList<AdviceStep> declined;
 
@@ -27,7 +27,8 @@ public sealed class NextStep
         track = belief.Track;
         memory = track.Memory;
         set = settings with { PriceOfMinute = question.PriceOfMinute };
-        atBench = question.AtBench || memory.AtBench(question.Now);
+        sitting = new SittingNow(memory, question.Now);
+        atBench = question.AtBench || sitting.Open;
         grit = track.LastGrit ?? (track.Unit.Grits.Count > 0 ? track.Unit.Grits.Max() : null);
     }
 
@@ -45,12 +46,11 @@ public sealed class NextStep
         if (memory.BadFit is { } bad) return Repair(bad);
         if (memory.FitWanted is { } why && !declined.Any(d => d.Do == "fit")) return AskFit(why);
         if (memory.Unusual is { } odd) return ReadAgain(odd.Entry, odd.Surprise);
-        var checkedNow = memory.Sitting.Any(e => Nip.Contains(e.Kind.Name));
         if (memory.OddSound is { } sound && !declined.Any(d => d.Do == "contact"))
             return Advise(Ask("contact", Ends, [$"A sound that was not there before ({sound.Word("sound")}) came from the mower: feel both ends before it mows again."]), null, [Rules.Sound]);
 
-        var ranking = new Ranking(belief, set, Candidates.Actions(belief, declined), grit);
-        var offers = ranking.Checks(CheckOffer.All(track).Where(o => !declined.Any(d => d.Do == o.Kind && d.Stations.SequenceEqual(o.At))));
+        var ranking = new Ranking(belief, set, Candidates.Actions(belief, sitting, declined), grit, sitting.Laps);
+        var offers = ranking.Checks(CheckOffer.All(track, sitting).Where(o => !declined.Any(d => d.Do == o.Kind && d.Stations.SequenceEqual(o.At))));
         var open = atBench ? 0 : set.OpenSittingMinutes * set.PriceOfMinute;
         var best = ranking.Best;
         var check = offers.Count > 0 ? offers[0] : null;
@@ -58,7 +58,7 @@ public sealed class NextStep
         var bench = best.Loss - (check is { Net: > WorthDoing } ? check.Net : 0) + open;
 
         if (!memory.Heavy && leave <= bench + WorthDoing) return memory.FeelWanted ? FeelFirst(ranking, offers) : Mow(ranking, offers, leave);
-        if (check is { Net: > WorthDoing } || (!checkedNow && check is not null)) return AskCheck(check, ranking, offers, forced: check.Net <= WorthDoing);
+        if (check is { Net: > WorthDoing } || (!sitting.Checked && check is not null)) return AskCheck(check, ranking, offers, forced: check.Net <= WorthDoing);
         return Act(best, ranking, offers);
     }
 
@@ -67,7 +67,7 @@ public sealed class NextStep
         Say = $"Repair first: {FitRules.Bad(bad)}. No check means anything until then.",
         TakesMinutes = 60,
         Why = [$"The look at the fit said: {FitRules.Bad(bad)}."],
-        Cautions = Cautions.For("repair", memory),
+        Cautions = Cautions.For("repair", memory, sitting),
     })
     {
         Entries = [bad.Id],
@@ -84,7 +84,7 @@ public sealed class NextStep
             "strike" => "It hit something: a bent blade or a loose screw would make every other check worthless.",
             _ => "Nothing is in the book about this unit yet: while bearings knock, screws are loose or a blade is bent, no check means anything.",
         }],
-        Cautions = Cautions.For("fit", memory),
+        Cautions = Cautions.For("fit", memory, sitting),
     })
     {
         Entries = memory.Upset is { } u ? [u.Id] : [],
@@ -99,7 +99,7 @@ public sealed class NextStep
     }
 
     private StepAdvice FeelFirst(Ranking ranking, List<RankedCheck> offers) =>
-        Advise(Ask("contact", Ends, ["Something was changed since both ends were last felt.", .. Reasons.Of(belief)]), ranking, [Rules.Feel], offers);
+        Advise(Ask("contact", Ends, ["Something was changed since both ends were last felt.", .. Reasons.Of(belief, sitting)]), ranking, [Rules.Feel], offers);
 
     private StepAdvice AskCheck(RankedCheck check, Ranking ranking, List<RankedCheck> offers, bool forced)
     {
@@ -107,7 +107,7 @@ public sealed class NextStep
         var why = new List<string>();
         if (forced) why.Add("Nothing was checked in this sitting yet.");
         else why.Add($"It is expected to save {check.Gain:0.#} minutes' worth of torn leaf, pressing or work, for {o.Minutes(set):0.#} minutes of yours.");
-        why.AddRange(Reasons.Of(belief));
+        why.AddRange(Reasons.Of(belief, sitting));
         var step = Ask(o.Kind, o.At, why);
         if (o.With is not null) step = step with { Then = [Ask(o.With, o.WithAt!, []) with { Cautions = [] }] };
         return Advise(step, ranking, forced ? [Rules.CheckFirst, Rules.Worth] : [Rules.Worth], offers);
@@ -128,8 +128,8 @@ public sealed class NextStep
             Expect = expect,
             BenchInMowings = mowings,
             BenchInDays = days,
-            Why = [$"{StepSpeech.InHundred(expect.InTolerance)} that the {{gap}} is in tolerance everywhere; about {StepSpeech.InHundred(expect.CleanShare)} leaves cut clean.", .. Reasons.Of(belief)],
-            Cautions = Cautions.For("mow", memory),
+            Why = [$"{StepSpeech.InHundred(expect.InTolerance)} that the {{gap}} is in tolerance everywhere; about {StepSpeech.InHundred(expect.CleanShare)} leaves cut clean.", .. Reasons.Of(belief, sitting)],
+            Cautions = Cautions.For("mow", memory, sitting),
         };
         return Advise(step, ranking, [Rules.Loss], offers) with { ExpectedLoss = leave };
     }
@@ -137,21 +137,21 @@ public sealed class NextStep
     private StepAdvice Act(RankedAction best, Ranking ranking, List<RankedCheck> offers)
     {
         var a = best.Action;
-        var plan = new PlanSteps(belief, set, grit).Of(a, ExpectedOutcome.Of(a, ranking));
+        var plan = new PlanSteps(belief, set, grit, sitting).Of(a, ExpectedOutcome.Of(a, ranking));
         var rules = new List<Rule> { Rules.Loss };
         if (a.Left != 0 || a.Right != 0) rules.Add(Rules.TwoSteps);
         if (memory.Touched(0) || memory.Touched(1) || memory.Touched(2)) rules.Add(Rules.Touched);
         if (Math.Abs(a.Left - a.Right) > 1 || !Candidates.MayDiffer(belief)) rules.Add(Rules.Cone);
         if (a.LapMinutes > 0) rules.Add(Rules.LapEdge);
         if (a.Do is "stone" or "grind" or "repair") rules.Add(Rules.LapInVain);
-        var why = Reasons.Of(belief);
+        var why = Reasons.Of(belief, sitting);
         var leave = ranking.Actions.FirstOrDefault(r => r.Action.Do == "leave");
         if (leave is not null) why.Insert(0, $"Left as it is, the next mowing would cost about {leave.Loss:0} minutes' worth; with this about {best.Loss:0}, its own minutes counted.");
         var first = plan[0] with { Why = why, Then = [.. plan.Skip(1)] };
         return Advise(first, ranking, rules, offers) with { ExpectedLoss = best.Loss };
     }
 
-    private AdviceStep Ask(string kind, int[] at, IReadOnlyList<string> why) => CheckSteps.Of(belief, set, kind, at) with { Why = why };
+    private AdviceStep Ask(string kind, int[] at, IReadOnlyList<string> why) => CheckSteps.Of(belief, set, kind, at, sitting) with { Why = why };
 
     private StepAdvice Advise(AdviceStep step, Ranking? ranking, IReadOnlyList<Rule> rules, List<RankedCheck>? offers = null)
     {

@@ -3,7 +3,7 @@ using Closemown.Steel;
 namespace Closemown.Advice;
 
 /// <summary>A plan as steps in order: at most two clicks a side at a go, rounds of lapping, and the ends felt after every change.</summary>
-internal sealed class PlanSteps(SteelBelief belief, AdviceSettings set, double? grit)
+internal sealed class PlanSteps(SteelBelief belief, AdviceSettings set, double? grit, SittingNow sitting)
 {
     private static readonly int[] Ends = [0, 2];
     private readonly UnitTrack track = belief.Track;
@@ -56,7 +56,7 @@ internal sealed class PlanSteps(SteelBelief belief, AdviceSettings set, double? 
         for (var left = all; left > 0; left -= AdviceSettings.LapRoundMinutes)
         {
             var minutes = Math.Min(left, AdviceSettings.LapRoundMinutes);
-            var again = memory.LapsInSitting > 0 || left < all;
+            var again = sitting.Laps > 0 || left < all;
             steps.Add(new AdviceStep("lap") { LapMinutes = minutes, Grit = grit, Say = StepSpeech.Lap(minutes, grit), TakesMinutes = minutes + (again ? set.LapAgainMinutes : set.LapSetUpMinutes) });
         }
     }
@@ -79,7 +79,7 @@ internal sealed class PlanSteps(SteelBelief belief, AdviceSettings set, double? 
 
     private AdviceStep Feel() => new("contact") { Stations = Ends, Say = StepSpeech.Check("contact", Ends), TakesMinutes = set.CheckMinutes("contact", 2) };
 
-    private AdviceStep Cautioned(AdviceStep step) => step with { Cautions = Cautions.For(step.Do, memory) };
+    private AdviceStep Cautioned(AdviceStep step) => step with { Cautions = Cautions.For(step.Do, memory, sitting) };
 
     private static int Go(int n) => Math.Clamp(n, -AdviceSettings.MostClicks, AdviceSettings.MostClicks);
 }

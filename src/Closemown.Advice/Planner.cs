@@ -65,10 +65,11 @@ public static class Planner
         if (!(last.Is("clicks") || last.Is("square-up") || last.Is("lap")) || !memory.AtBench(question.Now)) return null;
         var before = Next(desk.Before(desk.Arrived.Count - 1), question with { Now = last.At }, settings);
         if (!Done(before.Step, last) || before.Step.Then.Count == 0) return null;
-        var step = before.Step.Then[0] with { Then = [.. before.Step.Then.Skip(1)], Why = ["It goes on with the plan of the step before."], Cautions = Cautions.For(before.Step.Then[0].Do, memory) };
+        var sitting = new SittingNow(memory, question.Now);
+        var step = before.Step.Then[0] with { Then = [.. before.Step.Then.Skip(1)], Why = ["It goes on with the plan of the step before."], Cautions = Cautions.For(before.Step.Then[0].Do, memory, sitting) };
         if (step.Do == "contact")
         {
-            step = CheckSteps.Of(desk.Belief(question.Unit), settings, "contact", [.. step.Stations]) with
+            step = CheckSteps.Of(desk.Belief(question.Unit), settings, "contact", [.. step.Stations], sitting) with
             {
                 Then = step.Then,
                 Why = ["Something was changed since both ends were last felt: one full turn backwards by hand comes first."],

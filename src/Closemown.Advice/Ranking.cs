@@ -26,7 +26,7 @@ internal sealed class Ranking
     private readonly double[][] loss;
     private readonly int[] contenders;                   // actions that a check may bring to the front: the others are too far behind
 
-    public Ranking(SteelBelief belief, AdviceSettings settings, List<SteelAction> actions, double? grit)
+    public Ranking(SteelBelief belief, AdviceSettings settings, List<SteelAction> actions, double? grit, int lapsBefore)
     {
         (track, set, this.actions) = (belief.Track, settings, actions);
         Mowing = new MowingLoss(settings, track.Unit, track.Memory.UsualHours);
@@ -36,7 +36,7 @@ internal sealed class Ranking
         for (var a = 0; a < actions.Count; a++)
         {
             loss[a] = new double[DrawCount];
-            var fixedCost = (actions[a].Minutes(set, track.Memory.LapsInSitting) * set.PriceOfMinute) + SteelUsed(actions[a]);
+            var fixedCost = (actions[a].Minutes(set, lapsBefore) * set.PriceOfMinute) + SteelUsed(actions[a]);
             for (var k = 0; k < DrawCount; k++)
             {
                 loss[a][k] = fixedCost + (ActionEffect.Minutes(actions[a], draws[k], track, set) * set.PriceOfMinute)

@@ -8,13 +8,13 @@ internal static class Reasons
 {
     private static readonly (string Kind, string Said)[] Kinds = [("paper-cut", "The strip"), ("paper-drag", "The drag was"), ("contact", "Felt backwards"), ("torch", "Under the torch"), ("feeler", "Feeler")];
 
-    public static List<string> Of(SteelBelief belief)
+    public static List<string> Of(SteelBelief belief, SittingNow sitting)
     {
         var why = new List<string>();
         var track = belief.Track;
         foreach (var (kind, said) in Kinds)
         {
-            if (track.Memory.Sitting.LastOrDefault(e => e.Is(kind)) is { } read && kind != "feeler")
+            if (sitting.Entries.LastOrDefault(e => e.Is(kind)) is { } read && kind != "feeler")
                 why.Add($"{said} {string.Join(", ", Enumerable.Range(0, 3).Where(s => read.Word(Stations.All[s]) is not null).Select(s => $"{Verb(kind, read.Word(Stations.All[s])!)} {StepSpeech.Place(s)}"))}.");
         }
         var gaps = Enumerable.Range(0, 3).Select(s => (Station: s, Gap: belief.ClearanceUm(s))).OrderByDescending(p => p.Gap.Mean).ToArray();

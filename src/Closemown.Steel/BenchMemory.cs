@@ -45,8 +45,6 @@ public sealed class BenchMemory
     /// <summary>Laps since the last mowing, or since the paper last cut better.</summary>
     public int LapsInVain { get; private set; }
 
-    /// <summary>Rounds of lapping in this sitting.</summary>
-    public int LapsInSitting => sitting.Count(e => e.Is("lap"));
 
     /// <summary>Times each kind of check was done since the last change.</summary>
     public IReadOnlyDictionary<string, int> DoneSinceChange => doneSinceChange;

@@ -36,7 +36,7 @@ internal sealed class DemoCommand : CliCommand
         }
         Tell(call, open, unit, at);
         call.Screen.Out.Flush();
-        call.Screen.Error.Write($"The invented book lies at {path}; try closemown next --book {path}\n");
+        call.Screen.Error.Write($"The invented book lies at {path}; try {call.Around.Called} next --book {path}\n");
         return ExitCodes.Done;
     }
 
@@ -56,9 +56,10 @@ internal sealed class DemoCommand : CliCommand
         }
         screen.Line();
         screen.Line(screen.Ink(Tone.Strong, "To start your own book"));
-        screen.Line("  closemown new --unit mower --blades 10");
-        screen.Line("  closemown add paper-cut cuts cuts folds");
-        screen.Line("  closemown next");
+        var called = call.Around.Called;
+        screen.Line($"  {called} new --unit mower --blades 10");
+        screen.Line($"  {called} add paper-cut cuts cuts folds");
+        screen.Line($"  {called} next");
     }
 
     private static string Day(DateTimeOffset at) => at.ToString("d MMM yyyy", System.Globalization.CultureInfo.InvariantCulture);

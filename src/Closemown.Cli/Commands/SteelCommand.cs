@@ -43,7 +43,12 @@ internal sealed class SteelCommand : CliCommand
         }
         foreach (var line in SteelText.Table(belief, call.Style, screen.Width)) screen.Line(line);
         var unusual = SteelText.Unusual(belief, call.Style, screen.Width).ToList();
-        if (unusual.Count == 0) return;
+        if (unusual.Count == 0)
+        {
+            screen.Line();
+            screen.Line("Nothing unusual: no reading that is not like this mower.");
+            return;
+        }
         screen.Line();
         screen.Line(screen.Ink(Tone.Strong, "Unusual"));
         foreach (var line in unusual) screen.Line(line);
