@@ -27,6 +27,7 @@ internal sealed record CheckOffer(string Kind, int[] At, string? With = null, in
         {
             offers.Add(new("paper-cut", all));
             offers.AddRange(all.Select(s => new CheckOffer("paper-cut", [s])));
+            offers.AddRange(all.Select(s => new CheckOffer("paper-cut", [.. all.Where(o => o != s)])));
             if (ends.All(s => sitting.Done("contact", s) == 0)) offers.Add(new("contact", ends, "paper-cut", all));
             offers.Add(new("paper-drag", ends));
         }

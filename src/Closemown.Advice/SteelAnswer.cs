@@ -6,6 +6,21 @@ namespace Closemown.Advice;
 /// <summary>What is known of a unit's steel, in the shape of the contract.</summary>
 public static class SteelAnswer
 {
+    private const double ClickWellKnown = 0.08;
+
+    /// <summary>
+    /// That a click's size is hardly learned in ordinary use, and which reading would teach it; null where it is known well enough.
+    /// Said rather than promised: what was turned in and what opened are confounded.
+    /// </summary>
+    public static string? ClickRemark(SteelBelief belief)
+    {
+        ArgumentNullException.ThrowIfNull(belief);
+        var click = belief.ClickUm(0);
+        if (click.Sd < ClickWellKnown * click.Mean) return null;
+        var check = belief.Track.Unit.Owns.Contains("feeler") ? "a feeler check at one end" : "a paper drag check at one end";
+        return $"The size of a click is hardly learned in ordinary use. What would teach it: {check}, then four clicks the same way at that end, then the same check again.";
+    }
+
     public static JsonObject Of(SteelBelief belief)
     {
         ArgumentNullException.ThrowIfNull(belief);
@@ -35,6 +50,7 @@ public static class SteelAnswer
                 ["explanations"] = new JsonArray(),
             })]),
         };
+        if (ClickRemark(belief) is { } hint) answer["clickRemark"] = hint;
         if (belief.Posterior.Remark is { } remark) answer["remark"] = remark;
         return answer;
     }

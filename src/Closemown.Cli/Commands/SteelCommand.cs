@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Text.Json.Nodes;
+using Closemown.Advice;
 using Closemown.Pipe;
 
 namespace Closemown.Cli;
@@ -42,6 +43,10 @@ internal sealed class SteelCommand : CliCommand
             screen.Line();
         }
         foreach (var line in SteelText.Table(belief, call.Style, screen.Width)) screen.Line(line);
+        if (SteelAnswer.ClickRemark(belief) is { } remark)
+        {
+            foreach (var line in Wrap.Text(remark, screen.Width)) screen.Line(line);
+        }
         var unusual = SteelText.Unusual(belief, call.Style, screen.Width).ToList();
         if (unusual.Count == 0)
         {
