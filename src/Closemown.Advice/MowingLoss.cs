@@ -35,7 +35,7 @@ internal sealed class MowingLoss
         var outside = (Outside(first) + Outside(last)) / 2;
         var pressed = Math.Max(0, set.GuardUm - Math.Min(mid.GapLeft, Math.Min(mid.GapCentre, mid.GapRight)));
         var press = hours * ((set.PressedUmHour * Math.Min(pressed, set.PressingKneeUm)) + (set.HardPressedUmHour * Math.Max(0, pressed - set.PressingKneeUm)));
-        var blunt = set.BluntUm * (Above(last.EdgeLeft) + Above(last.EdgeCentre) + Above(last.EdgeRight)) / 3;
+        var blunt = set.BluntUm * set.BluntMowings * (Above(last.EdgeLeft) + Above(last.EdgeCentre) + Above(last.EdgeRight)) / 3;
         return (set.TornMowing * torn) + (set.OutOfTolerance * outside) + press + blunt;
     }
 
