@@ -13,7 +13,7 @@ public static class AdviceId
     {
         ArgumentNullException.ThrowIfNull(q);
         ArgumentNullException.ThrowIfNull(hash);
-        var text = string.Join('\n', q.Unit, q.Now.UtcTicks.ToString(CultureInfo.InvariantCulture), q.AtBench ? "1" : "0", q.PriceOfMinute.ToString("R", CultureInfo.InvariantCulture));
+        var text = string.Join('\n', q.Now.UtcTicks.ToString(CultureInfo.InvariantCulture), q.AtBench ? "1" : "0", q.PriceOfMinute.ToString("R", CultureInfo.InvariantCulture), q.Unit);
         return $"next-{count.ToString(CultureInfo.InvariantCulture)}-{Start(hash)}-{Convert.ToBase64String(Encoding.UTF8.GetBytes(text)).TrimEnd('=').Replace('+', '.').Replace('/', '_')}";
     }
 
@@ -28,10 +28,10 @@ public static class AdviceId
         var base64 = parts[3].Replace('.', '+').Replace('_', '/');
         var bytes = new byte[base64.Length];
         if (!Convert.TryFromBase64String(base64.PadRight((base64.Length + 3) / 4 * 4, '='), bytes, out var n)) return false;
-        var q = Encoding.UTF8.GetString(bytes, 0, n).Split('\n');
-        if (q.Length != 4 || !long.TryParse(q[1], NumberStyles.None, CultureInfo.InvariantCulture, out var ticks) || ticks > DateTimeOffset.MaxValue.Ticks
-            || !double.TryParse(q[3], NumberStyles.Float, CultureInfo.InvariantCulture, out var price) || !(price > 0)) return false;
-        question = new(q[0], new DateTimeOffset(ticks, TimeSpan.Zero), q[2] == "1", price);
+        var q = Encoding.UTF8.GetString(bytes, 0, n).Split('\n', 4);             // the unit comes last: its name may hold a line break
+        if (q.Length != 4 || !long.TryParse(q[0], NumberStyles.None, CultureInfo.InvariantCulture, out var ticks) || ticks > DateTimeOffset.MaxValue.Ticks
+            || !double.TryParse(q[2], NumberStyles.Float, CultureInfo.InvariantCulture, out var price) || !(price > 0)) return false;
+        question = new(q[3], new DateTimeOffset(ticks, TimeSpan.Zero), q[1] == "1", price);
         return true;
     }
 

@@ -47,7 +47,7 @@ public sealed class Desk
         ArgumentNullException.ThrowIfNull(entry);
         arrived.Add(entry);
         hashes.Add(hash);
-        if (entry.Unit is { } name) units.Add(name);
+        if (entry.Unit is { } named) units.Add(named);
         beliefs.Clear();
         var inOrder = latest is null || EntryOrder.Instance.Compare(latest, entry) < 0;
         if (inOrder) latest = entry;
@@ -64,7 +64,10 @@ public sealed class Desk
         else if (entry.Unit is { } known) surprise = tracks[known].Add(entry);
         if (entry.Is("work"))
         {
-            foreach (var t in tracks.Values) t.Add(entry);
+            foreach (var (name, t) in tracks)
+            {
+                if (name != entry.Unit) t.Add(entry);
+            }
         }
         return surprise;
     }
