@@ -45,10 +45,17 @@ internal static class Candidates
             }
         }
         if (m.Upset is not null || (!m.EndsCompared && belief.TiltClicks.Sd > 2)) AddSquareUp(belief, actions);
-        if (m.LapsInVain >= AdviceSettings.LapRounds || Enumerable.Range(0, 3).Max(s => belief.EdgeUm(s).P05) > 25)
+        var worn = new SteelAction(belief.Track.Unit.Owns.Contains("grinder") ? "grind" : "repair");
+        if (InVain(m))
         {
-            if (!sitting.Has("stone")) actions.Add(new("stone"));
-            actions.Add(new(belief.Track.Unit.Owns.Contains("grinder") ? "grind" : "repair"));
+            // More lapping will not help, and clicks do not sharpen: the file, then the grinder.
+            List<SteelAction> steel = sitting.Has("stone") ? [worn] : [new("stone"), worn];
+            steel.RemoveAll(a => declined.Any(d => Declines(d, a)));
+            if (steel.Count > 0) return steel;
+        }
+        else if (Enumerable.Range(0, 3).Max(s => belief.EdgeUm(s).P05) > 25)
+        {
+            actions.Add(worn);
         }
         actions.RemoveAll(a => declined.Any(d => Declines(d, a)));
         if (actions.Count == 0) actions.Add(SteelAction.Leave);
@@ -63,6 +70,9 @@ internal static class Candidates
         "grind" or "repair" => a.Do is "grind" or "repair",
         _ => a.Do == d.Do,
     };
+
+    /// <summary>Three rounds of lapping, the strip tried since, and it cuts no better.</summary>
+    public static bool InVain(BenchMemory m) => m.LapsInVain >= AdviceSettings.LapRounds && m.StillNotCutting;
 
     /// <summary>Whether the ends are known to differ by something that tells them apart: drag, contact, a feeler, or an opening learned per side.</summary>
     public static bool MayDiffer(SteelBelief belief)

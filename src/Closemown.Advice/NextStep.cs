@@ -49,16 +49,19 @@ public sealed class NextStep
         if (memory.OddSound is { } sound && !declined.Any(d => d.Do == "contact"))
             return Advise(Ask("contact", Ends, [$"A sound that was not there before ({sound.Word("sound")}) came from the mower: feel both ends before it mows again."]), null, [Rules.Sound]);
 
+        if (memory.LapsInVain >= AdviceSettings.LapRounds && !memory.PaperSinceLap && sitting.Open && !declined.Any(d => d.Do == "paper-cut"))
+            return Advise(Ask("paper-cut", [0, 1, 2], ["Three rounds were lapped: does the strip cut better now?"]), null, [Rules.LapInVain]);
+
         var ranking = new Ranking(belief, set, Candidates.Actions(belief, sitting, declined), grit, sitting.Laps);
         var offers = ranking.Checks(CheckOffer.All(track, sitting).Where(o => !declined.Any(d => d.Do == o.Kind && d.Stations.SequenceEqual(o.At))));
         var open = atBench ? 0 : set.OpenSittingMinutes * set.PriceOfMinute;
         var best = ranking.Best;
         var check = offers.Count > 0 ? offers[0] : null;
-        var leave = memory.Heavy ? double.PositiveInfinity : ranking.LossOf(SteelAction.Leave);
+        var leave = ranking.Actions.FirstOrDefault(r => r.Action == SteelAction.Leave)?.Loss ?? double.PositiveInfinity;
         var bench = best.Loss - (check is { Net: > WorthDoing } ? check.Net : 0) + open;
 
-        if (!memory.Heavy && leave <= bench + WorthDoing) return memory.FeelWanted ? FeelFirst(ranking, offers) : Mow(ranking, offers, leave);
-        if (check is { Net: > WorthDoing } || (!sitting.Checked && check is not null)) return AskCheck(check, ranking, offers, forced: check.Net <= WorthDoing);
+        if (leave <= bench + WorthDoing) return memory.FeelWanted ? FeelFirst(ranking, offers) : Mow(ranking, offers, leave);
+        if (!Candidates.InVain(memory) && (check is { Net: > WorthDoing } || (!sitting.Checked && check is not null))) return AskCheck(check, ranking, offers, forced: check.Net <= WorthDoing);
         return Act(best, ranking, offers);
     }
 

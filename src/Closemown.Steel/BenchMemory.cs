@@ -63,9 +63,15 @@ public sealed class BenchMemory
 
     private readonly List<string> declined = [];
 
-    private int? worstPaperBeforeLap;
+    private double? paperBeforeLap;                       // mean category of the last paper cut: 0 cuts all along, 2 folds all along
 
-    private int? worstPaper;
+    private double? paper;
+
+    /// <summary>Whether the strip was fed in since the last lap, and did not cut everywhere.</summary>
+    public bool StillNotCutting { get; private set; }
+
+    /// <summary>Whether the strip was fed in since the last lap.</summary>
+    public bool PaperSinceLap { get; private set; }
 
     /// <summary>The last contact felt at a station: 0 heavy, 1 light, 2 none; null where never or long changed.</summary>
     public int? LastContact(int station) => lastContact[station];
@@ -129,20 +135,21 @@ public sealed class BenchMemory
                 Clear();
                 break;
             case "lap":
-                worstPaperBeforeLap ??= worstPaper;
+                paperBeforeLap ??= paper;
+                (PaperSinceLap, StillNotCutting) = (false, false);
                 LapsInVain++;
                 Clear();
                 break;
             case "stone":
             case "grind":
                 LapsInVain = 0;
-                worstPaperBeforeLap = null;
+                paperBeforeLap = null;
                 if (kind == "grind") (Upset, EndsCompared, Direction) = (e, false, (0, 0));
                 Clear();
                 break;
             case "rebuild":
                 (BadFit, Upset, EndsCompared, Direction, LapsInVain, FitWanted) = (null, e, false, (0, 0), 0, "rebuild");
-                worstPaperBeforeLap = null;
+                paperBeforeLap = null;
                 Clear();
                 break;
             case "strike":
@@ -174,8 +181,9 @@ public sealed class BenchMemory
         LastMow = e;
         Unusual = null;
         LapsInVain = 0;
-        worstPaperBeforeLap = null;
-        worstPaper = null;
+        paperBeforeLap = null;
+        paper = null;
+        (PaperSinceLap, StillNotCutting) = (false, false);
         Upset = null;
         FeelWanted = false;
         if (hoursMown > 0)
@@ -189,9 +197,10 @@ public sealed class BenchMemory
 
     private void Paper(Entry e)
     {
-        var worst = Stations.All.Select(s => e.Word(s)).Where(w => w is not null).Select(w => Array.IndexOf(Checks.Words["paper-cut"], w)).DefaultIfEmpty(0).Sum();
-        if (LapsInVain > 0 && worstPaperBeforeLap is { } before && worst < before) (LapsInVain, worstPaperBeforeLap) = (0, null);
-        worstPaper = worst;
+        var found = Stations.All.Select(s => e.Word(s)).Where(w => w is not null).Select(w => Array.IndexOf(Checks.Words["paper-cut"], w)).ToArray();
+        var mean = found.Average();
+        if (LapsInVain > 0 && paperBeforeLap is { } before && mean < before) (LapsInVain, paperBeforeLap) = (0, null);
+        (paper, PaperSinceLap, StillNotCutting) = (mean, true, mean > 0);
     }
 
     private void Contact(Entry e)

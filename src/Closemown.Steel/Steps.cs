@@ -6,6 +6,7 @@ namespace Closemown.Steel;
 /// <summary>What each action does to the steel, given the belief just before it.</summary>
 internal static class Steps
 {
+    private const double SandSd = 5.0 / 7;               // × 8 ± 5: the part above plain turf is 7 ± 5
     private static readonly int[] Edges = [Layout.Edge, Layout.Edge + 1, Layout.Edge + 2];
 
     /// <summary>Mown: both sides open, the edges dull; where the pair presses it wears itself open.</summary>
@@ -33,7 +34,7 @@ internal static class Steps
             step.Constant(Edges[s], Layout.Dulling, hours * sand)
                 .Add(Edges[s], Pressing.Blunts(depth, hours))
                 .Noise(Edges[s], SteelDefaults.EdgeNoiseUm * Math.Sqrt(hours))
-                .Noise(Edges[s], (sand - 1) * 0.6 * SteelDefaults.DullingUmPerHour.Mean * hours);
+                .Noise(Edges[s], (sand - 1) * SandSd * SteelDefaults.DullingUmPerHour.Mean * hours);
         }
         return step;
 

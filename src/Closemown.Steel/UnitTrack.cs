@@ -119,12 +119,13 @@ public sealed class UnitTrack
         }
     }
 
-    private ReadingSurprise Read(Entry e)
+    private ReadingSurprise? Read(Entry e)
     {
         var reads = Checks.Read(e, Unit, Strip);
+        if (reads.Count == 0) return null;                // a swath that says only what was heard
         var at = new List<(int Station, double P)>(3);
         foreach (var read in reads) at.Add((read.Check.Station, read.Surprise(pass)));
-        var all = at.Count == 0 ? 1 : Surprise.OfSeveral([.. at.Select(a => a.P)]);
+        var all = Surprise.OfSeveral([.. at.Select(a => a.P)]);
         Readings += reads.Count;
         if (all < UnusualBelow && Readings > FirstReadings) Move(Steps.Doubt());
         Observe(reads);
