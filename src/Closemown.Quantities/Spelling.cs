@@ -51,29 +51,10 @@ internal static class Spelling
         {
             if (spelling.Length < 3)
                 continue;
-            int distance = Distance(wanted, spelling.ToUpperInvariant());
+            int distance = EditDistance.Of(wanted, spelling.ToUpperInvariant());
             if (distance < least)
                 (best, least) = (spelling, distance);
         }
         return best;
-    }
-
-    /// <summary>Letters added, left out, changed, or two neighbours swapped.</summary>
-    internal static int Distance(string a, string b)
-    {
-        int[,] cost = new int[a.Length + 1, b.Length + 1];
-        for (int i = 0; i <= a.Length; i++)
-            cost[i, 0] = i;
-        for (int j = 0; j <= b.Length; j++)
-            cost[0, j] = j;
-        for (int i = 1; i <= a.Length; i++)
-            for (int j = 1; j <= b.Length; j++)
-            {
-                int change = cost[i - 1, j - 1] + (a[i - 1] == b[j - 1] ? 0 : 1);
-                cost[i, j] = Math.Min(change, 1 + Math.Min(cost[i - 1, j], cost[i, j - 1]));
-                if (i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1])
-                    cost[i, j] = Math.Min(cost[i, j], cost[i - 2, j - 2] + 1);
-            }
-        return cost[a.Length, b.Length];
     }
 }

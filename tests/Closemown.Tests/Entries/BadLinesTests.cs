@@ -10,51 +10,6 @@ public sealed class BadLinesTests
 {
     private const int Count = 10_000;
 
-    private static readonly string[] Snippets =
-    [
-        "null", "true", "-0", "1e400", "1e-400", "\"\"", "[]", "{}", "\\ud800", "\\u0000", "\"\\udc00x\"", "NaN", ",", ":", "}", "{", "\"kind\"", "\"kind\":\"void\"",
-        "\uFEFF", "\u2028", "\0", "𝄞", "99999999999999999999", "\"2026-13-01\"", "[[[[[[[[[[[[[[[[[[[[", "/*", "'", "\t", "\"unit\":\"x\",",
-    ];
-
-    private static byte[] Make(Random random, string[] good)
-    {
-        if (random.Next(10) == 0)
-        {
-            var noise = new byte[random.Next(0, 200)];
-            random.NextBytes(noise);
-            return noise;
-        }
-        var bytes = Encoding.UTF8.GetBytes(good[random.Next(good.Length)]).ToList();
-        for (var n = random.Next(1, 5); n > 0 && bytes.Count > 0; n--)
-        {
-            var at = random.Next(bytes.Count);
-            switch (random.Next(6))
-            {
-                case 0:
-                    bytes.RemoveAt(at);
-                    break;
-                case 1:
-                    bytes[at] = (byte)random.Next(256);
-                    break;
-                case 2:
-                    bytes.InsertRange(at, Encoding.UTF8.GetBytes(Snippets[random.Next(Snippets.Length)]));
-                    break;
-                case 3:
-                    bytes.RemoveRange(at, Math.Min(bytes.Count - at, random.Next(1, 30)));
-                    break;
-                case 4:
-                    bytes.InsertRange(at, bytes.GetRange(at, Math.Min(bytes.Count - at, random.Next(1, 30))));
-                    break;
-                default:
-                    var end = bytes.FindIndex(at, b => b is (byte)',' or (byte)'}');
-                    if (end > at) bytes.RemoveRange(at, end - at);
-                    bytes.InsertRange(at, Encoding.UTF8.GetBytes(Snippets[random.Next(Snippets.Length)]));
-                    break;
-            }
-        }
-        return [.. bytes];
-    }
-
     [Theory]
     [InlineData(1)]
     [InlineData(2)]
@@ -65,7 +20,7 @@ public sealed class BadLinesTests
         var (entries, refused) = (0, 0);
         for (var i = 0; i < Count; i++)
         {
-            var line = Encoding.UTF8.GetString(Make(random, good));
+            var line = Encoding.UTF8.GetString(BrokenLines.Make(random, good));
             if (i % 50 == 0) line += (char)0xD800;            // half a pair, as a faulty program hands it over
             var faults = EntryReader.Read(line, EntryContext.Whole, out var entry);
             Assert.NotEqual(entry is null, faults.Count == 0);
@@ -92,7 +47,7 @@ public sealed class BadLinesTests
         using var stream = new MemoryStream();
         for (var i = 0; i < Count; i++)
         {
-            stream.Write(Make(random, good));
+            stream.Write(BrokenLines.Make(random, good));
             stream.WriteByte((byte)'\n');
         }
         var lines = stream.ToArray().Count(b => b == (byte)'\n');

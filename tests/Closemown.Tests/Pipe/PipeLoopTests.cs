@@ -2,6 +2,7 @@ using System.Text;
 using System.Text.Json.Nodes;
 using Closemown.Pipe;
 using Closemown.Tests.Steel;
+using Closemown.Tests.Entries;
 using Xunit;
 
 namespace Closemown.Tests.Pipe;
@@ -74,46 +75,9 @@ public sealed class PipeLoopTests
         """{"kind":"weather","date":"2026-05-01","tMinC":4,"tMaxC":15,"forecast":true}""", """{"kind":"canopy","mm":[5,6],"when":"before"}""", """{"kind":"decline","advice":"next-1","at":"2026-05-01T08:00:00+01:00"}""",
     ];
 
-    private static readonly string[] Snippets =
-    [
-        "null", "true", "-0", "1e400", "1e-400", "\"\"", "[]", "{}", "\\ud800", "\\u0000", "\"\\udc00x\"", "NaN", ",", ":", "}", "{", "\"kind\"", "\"ask\"", "\"ask\":\"next\",", "\"kind\":\"void\",",
-        "\uFEFF", "\u2028", "\0", "𝄞", "99999999999999999999", "\"2026-13-01\"", "[[[[[[[[[[[[[[[[[[[[", "'", "\t", "\"unit\":\"x\",", "\"id\":\"01900000-0000-7000-8000-000000000001\",", "\"at\":\"9999-12-31T23:59:59Z\",",
-        "\"at\":\"2200-12-31T23:59:59-14:00\",",
-    ];
+    private static readonly string[] Questions = ["\"ask\"", "\"ask\":\"next\",", "\"kind\":\"void\",", "\"id\":\"01900000-0000-7000-8000-000000000001\",", "\"at\":\"9999-12-31T23:59:59Z\",", "\"at\":\"2200-12-31T23:59:59-14:00\","];
 
-    private static byte[] Broken(Random random)
-    {
-        if (random.Next(12) == 0)
-        {
-            var noise = new byte[random.Next(1, 120)];
-            random.NextBytes(noise);
-            return [.. noise.Where(b => b != (byte)'\n')];
-        }
-        var bytes = Encoding.UTF8.GetBytes(Good[random.Next(Good.Length)]).ToList();
-        for (var n = random.Next(1, 4); n > 0 && bytes.Count > 0; n--)
-        {
-            var at = random.Next(bytes.Count);
-            switch (random.Next(5))
-            {
-                case 0:
-                    bytes.RemoveAt(at);
-                    break;
-                case 1:
-                    bytes[at] = (byte)random.Next(256);
-                    break;
-                case 2:
-                    bytes.InsertRange(at, Encoding.UTF8.GetBytes(Snippets[random.Next(Snippets.Length)]));
-                    break;
-                case 3:
-                    bytes.RemoveRange(at, Math.Min(bytes.Count - at, random.Next(1, 25)));
-                    break;
-                default:
-                    bytes.InsertRange(1, Encoding.UTF8.GetBytes(Snippets[random.Next(Snippets.Length)]));
-                    break;
-            }
-        }
-        return [.. bytes.Where(b => b != (byte)'\n')];
-    }
+    private static byte[] Broken(Random random) => [.. BrokenLines.Make(random, Good, Questions).Where(b => b != (byte)'\n')];
 
     [Fact]
     public void Ten_thousand_broken_lines_get_ten_thousand_answers()
