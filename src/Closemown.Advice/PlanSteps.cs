@@ -46,7 +46,8 @@ internal sealed class PlanSteps(SteelBelief belief, AdviceSettings set, double? 
             var (nl, nr) = (Go(l), Go(r));
             if (steps.Count > 0 && steps[^1].Do == "clicks") steps.Add(Feel());
             var minutes = set.ClicksMinutes + ((Math.Abs(nl) + Math.Abs(nr)) * set.ClickMinutes);
-            steps.Add(new AdviceStep("clicks") { Left = nl, Right = nr, Say = StepSpeech.Clicks(nl, nr, track.Unit), TakesMinutes = minutes });
+            var say = StepSpeech.Clicks(nl, nr, track.Unit) + (a.Do == "close-in" ? " Then feel, and so on until an end touches." : "");
+            steps.Add(new AdviceStep("clicks") { Left = nl, Right = nr, Say = say, TakesMinutes = minutes });
             (l, r) = (l - nl, r - nr);
         }
     }
