@@ -44,6 +44,7 @@ public sealed class NextStep
     private StepAdvice Choose()
     {
         if (memory.BadFit is { } bad) return Repair(bad);
+        if (memory.TurnedFar >= 2 * BenchMemory.FarClicks && !declined.Any(d => d.Do == "repair")) return AdjusterFails();
         if (memory.FitWanted is { } why && !declined.Any(d => d.Do == "fit")) return AskFit(why);
         if (memory.Unusual is { } odd) return ReadAgain(odd.Entry, odd.Surprise);
         if (memory.OddSound is { } sound && !declined.Any(d => d.Do == "contact"))
@@ -77,6 +78,18 @@ public sealed class NextStep
         Rules = [Rules.Fit],
     };
 
+    private StepAdvice AdjusterFails() => new(new AdviceStep("repair")
+    {
+        Say = "Take the adjusters apart and look: they turn, but nothing follows.",
+        TakesMinutes = 60,
+        Why = [$"An end was turned {memory.TurnedFar:0} steps the same way on balance, and the readings have not followed."],
+        Cautions = Cautions.For("repair", memory, sitting),
+    })
+    {
+        Entries = [.. sitting.Entries.Where(e => e.Is("clicks")).TakeLast(12).Select(e => e.Id)],
+        Rules = [Rules.Fit],
+    };
+
     private StepAdvice AskFit(string why) => new(new AdviceStep("fit")
     {
         Say = StepSpeech.Check("fit", []),
@@ -84,6 +97,7 @@ public sealed class NextStep
         Why = [why switch
         {
             "rebuild" => "It was just put back together: often tight at some place although it was right before.",
+            "adjuster" => $"An end was turned {memory.TurnedFar:0} steps the same way and the readings have not followed: does the adjuster move it at all?",
             "strike" => "It hit something: a bent blade or a loose screw would make every other check worthless.",
             _ => "Nothing is in the book about this unit yet: while bearings knock, screws are loose or a blade is bent, no check means anything.",
         }],

@@ -9,6 +9,9 @@ public sealed class BenchMemory
     private static readonly HashSet<string> Bench = ["fit", "paper-cut", "paper-drag", "contact", "torch", "feeler", "clicks", "square-up", "lap", "stone", "grind", "rebuild", "gauge", "screw", "locked"];
     private static readonly HashSet<string> NipChecks = ["paper-cut", "paper-drag", "contact", "torch", "feeler"];
     private static readonly HashSet<string> Changes = ["clicks", "square-up", "lap", "stone", "grind", "rebuild"];
+    /// <summary>More clicks than any unit should need: then the adjuster itself is in doubt. Common practice, no source.</summary>
+    public const double FarClicks = 12;
+
     private static readonly TimeSpan Gap = TimeSpan.FromHours(6);
     private readonly List<double> hours = [];
     private readonly List<DateTimeOffset> mowings = [];
@@ -26,6 +29,11 @@ public sealed class BenchMemory
 
     /// <summary>Entry that makes the fit worth asking for before anything else (a new unit, a rebuild, a strike); null when none does.</summary>
     public string? FitWanted { get; private set; } = "new";
+
+    /// <summary>Steps that one end was turned the same way on balance since it last mowed or was opened: so far should no reading stay the same.</summary>
+    public double TurnedFar => Math.Max(Math.Abs(turned.Left), Math.Abs(turned.Right));
+
+    private (double Left, double Right) turned;
 
     /// <summary>The <c>fit</c> entry after which no check can be believed, until a repair.</summary>
     public Entry? BadFit { get; private set; }
@@ -131,6 +139,7 @@ public sealed class BenchMemory
                 break;
             case "square-up":
                 Direction = (1, 1);
+                turned = (0, 0);
                 EndsCompared = true;
                 Clear();
                 break;
@@ -148,6 +157,7 @@ public sealed class BenchMemory
                 Clear();
                 break;
             case "rebuild":
+                turned = (0, 0);
                 (BadFit, Upset, EndsCompared, Direction, LapsInVain, FitWanted) = (null, e, false, (0, 0), 0, "rebuild");
                 paperBeforeLap = null;
                 Clear();
@@ -175,6 +185,7 @@ public sealed class BenchMemory
 
     private void Mown(Entry e, double hoursMown)
     {
+        turned = (0, 0);
         sitting.Clear();
         declined.Clear();
         doneSinceChange.Clear();
@@ -221,6 +232,9 @@ public sealed class BenchMemory
 
     private void Turned(double left, double right)
     {
+        var before = TurnedFar;
+        turned = (turned.Left + left, turned.Right + right);
+        if (before < FarClicks && TurnedFar >= FarClicks) FitWanted = "adjuster";
         Direction = (left == 0 ? Direction.Left : Math.Sign(left), right == 0 ? Direction.Right : Math.Sign(right));
         for (var s = 0; s < 3; s++)
         {
