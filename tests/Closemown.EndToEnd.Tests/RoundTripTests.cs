@@ -36,6 +36,20 @@ public sealed class RoundTripTests
     }
 
     [Fact]
+    public void Starting_values_of_ones_own_are_typed_as_mean_and_give_or_take()
+    {
+        using var bench = new Bench();
+        Assert.Equal(0, bench.Run("new", "--unit", "mower").Exit);
+        Assert.Equal(0, bench.Run("add", "unit", "priors=clickUm 18±1; lapUmPerMinute 4 +- 1").Exit);
+        var steel = bench.Run("steel", "--json").Json["steel"]!;
+        Assert.Equal(18, steel["clickUm"]!["left"]!["mean"]!.GetValue<double>(), 1e-6);
+        Assert.Equal(4, steel["lapUmPerMinute"]!["mean"]!.GetValue<double>(), 1e-6);
+        var refused = bench.Run("add", "unit", "priors=clicksUm 18±1");
+        Assert.Equal(1, refused.Exit);
+        Assert.Contains("clickUm", refused.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Entries_are_typed_shortly_taken_back_and_kept_with_what_was_typed()
     {
         using var bench = new Bench();

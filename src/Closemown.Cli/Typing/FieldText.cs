@@ -45,8 +45,10 @@ internal static class FieldText
                 return new(new JsonArray([.. Parts(text, style).Select(p => (JsonNode)JsonValue.Create(Number(field, p, style).Value))]), null, Parts(text, style).Any(p => Number(field, p, style).Converted) ? text : null);
             case FieldForm.GoNoGo:
                 return GoNoGo(field, text, style);
+            case FieldForm.Priors:
+                return new(PriorText.Read(field, text, style), null, text);
             default:
-                throw CliFault.Refused($"{field.Name} cannot be typed here.", "Write such an entry as JSON into closemown pipe --book PATH.");
+                throw new InvalidOperationException($"Bug in FieldText: form {field.Form}.");
         }
     }
 
