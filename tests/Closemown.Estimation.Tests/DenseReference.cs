@@ -7,6 +7,22 @@ namespace Closemown.Estimation.Tests;
 /// <remarks>Rasmussen and Williams 2006, eq. A.6 and 3.4; interval terms by differences of erfc, so for moderate readings only.</remarks>
 internal static class DenseReference
 {
+    /// <summary>The plain formulas met a reading so far off that its probability underflows: this reference cannot judge that book.</summary>
+    public sealed class FarTailException : Exception;
+
+    /// <summary>The answer, or null where the plain formulas underflow.</summary>
+    public static Answer? TryLaplace(Book book)
+    {
+        try
+        {
+            return Laplace(book);
+        }
+        catch (FarTailException)
+        {
+            return null;
+        }
+    }
+
     public sealed record Answer(Vector<double> Mean, Matrix<double> Covariance, double LogEvidence);
 
     /// <summary>Mode and inverse Hessian; exact where all factors are Gaussian.</summary>
@@ -38,6 +54,7 @@ internal static class DenseReference
                 h -= f2 * rows[k].OuterProduct(rows[k]);
             }
 
+            if (double.IsNegativeInfinity(value)) throw new FarTailException();
             var step = h.Cholesky().Solve(g);
             if (g * step < 1e-22 || round == 200)
             {
@@ -56,6 +73,7 @@ internal static class DenseReference
         if (!f.Interval) return ((-0.5 * eta * eta / (s * s)) - Math.Log(s * Math.Sqrt(2 * Math.PI)), -eta / (s * s), -1 / (s * s));
         double a = (f.Low - eta) / s, b = (f.High - eta) / s;
         var z = a + b > 0 ? Tail(a) - Tail(b) : Tail(-b) - Tail(-a);
+        if (!(z > 1e-280)) return (double.NegativeInfinity, 0, 0);
         double pa = Density(a), pb = Density(b);
         var f1 = (pa - pb) / z;
         var f2 = (((pa == 0 ? 0 : a * pa) - (pb == 0 ? 0 : b * pb)) / z) - (f1 * f1);

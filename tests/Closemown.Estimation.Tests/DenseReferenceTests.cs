@@ -13,12 +13,17 @@ public sealed class DenseReferenceTests(ITestOutputHelper output)
     public void Every_marginal_meets_the_dense_one(double intervals)
     {
         double worstMean = 0, worstCovariance = 0, worstEvidence = 0;
+        var notJudged = 0;
         Shapes.Sample((d, m, steps, seed) =>
         {
             var book = Book.Random(d, m, steps, seed, intervals);
-            var dense = DenseReference.Laplace(book);
             var p = Solver.Solve(book.Chain(), new() { Method = EstimateKind.Laplace });
             Assert.True(p.Settled, p.Remark);
+            if (DenseReference.TryLaplace(book) is not { } dense)
+            {
+                notJudged++;
+                return;
+            }
             double Sd(int i) => Math.Sqrt(dense.Covariance[i, i]);
             var mean = Book.Means(p);
             for (var i = 0; i < book.Size; i++) worstMean = Math.Max(worstMean, Math.Abs(mean[i] - dense.Mean[i]) / Sd(i));
@@ -42,6 +47,7 @@ public sealed class DenseReferenceTests(ITestOutputHelper output)
             worstEvidence = Math.Max(worstEvidence, Math.Abs(p.LogEvidence - dense.LogEvidence));
         }, iter: 150, threads: 1);
         output.WriteLine($"dense, intervals {intervals}: mean {worstMean:e1} sd, covariance {worstCovariance:e1}, evidence {worstEvidence:e1}");
+        Assert.InRange(notJudged, 0, 15);                   // the plain formulas reach nearly every book
         Assert.True(worstMean < 1e-8, $"a mean is off by {worstMean} sd");
         Assert.True(worstCovariance < 1e-8, $"a covariance is off by {worstCovariance}");
         Assert.True(worstEvidence < 1e-8, $"an evidence is off by {worstEvidence}");
@@ -52,7 +58,7 @@ public sealed class DenseReferenceTests(ITestOutputHelper output)
         Gen.Select(Gen.Int[1, 3], Gen.Int[1, 3], Gen.Int[2, 5], Gen.Int[0, 1_000_000]).Sample((d, m, steps, seed) =>
         {
             var book = Book.Random(d, m, steps, seed);
-            var dense = DenseReference.Laplace(book);
+            if (DenseReference.TryLaplace(book) is not { } dense) return;
             var p = Solver.Solve(book.Chain(), new() { Method = EstimateKind.Laplace });
             Term[] terms = [Term.Constant(m - 1, 0.7), Term.State(steps - 1, d - 1, 1.5), Term.State(steps - 2, 0, -2), Term.State(steps - 1, d - 1, 0.5)];
             var a = MathNet.Numerics.LinearAlgebra.Vector<double>.Build.Dense(book.Size);
