@@ -77,6 +77,12 @@ public readonly record struct Clicks
         }
 
         double halves = (number * Two).ToDouble();
+        if (!(Math.Abs(halves) <= 2000))
+        {
+            fault = ParseFault.At(text, 0, at, "That is more than a thousand clicks.", $"Write {Steps.Example}.");
+            return false;
+        }
+
         if (halves != Math.Round(halves))
         {
             (double below, double above) = (Math.Floor(halves) / 2, Math.Ceiling(halves) / 2);
@@ -84,12 +90,6 @@ public readonly record struct Clicks
             fault = ParseFault.At(
                 text, start, at - start, "Clicks are whole or half steps.",
                     $"Write {Print(below, style, row.Unit)} or {Print(above, style, row.Unit)}.");
-            return false;
-        }
-
-        if (Math.Abs(halves) > 2000)
-        {
-            fault = ParseFault.At(text, 0, at, "That is more than a thousand clicks.", $"Write {Steps.Example}.");
             return false;
         }
 

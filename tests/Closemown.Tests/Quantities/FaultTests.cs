@@ -53,6 +53,8 @@ public sealed class FaultTests
     [InlineData("1/3 flat", "Write 0 flats or ½ flat.")]
     [InlineData("-2 clicks in", "Write either -2 clicks or 2 clicks out.")]
     [InlineData("2 clickes", "Did you mean 'clicks' (click)?")]
+    [InlineData("199999999999932/9999", "Write 2 clicks or 1½ clicks.")]
+    [InlineData("5000 clicks", "Write 2 clicks or 1½ clicks.")]
     public void Clicks_that_cannot_be_read(string typed, string remedy)
     {
         Assert.False(Clicks.TryParse(typed, Plain, out _, out ParseFault? fault));
