@@ -44,7 +44,7 @@ public sealed class NextStep
     private StepAdvice Choose()
     {
         if (memory.BadFit is { } bad) return Repair(bad);
-        if (memory.TurnedFar >= 2 * BenchMemory.FarClicks && !declined.Any(d => d.Do == "repair")) return AdjusterFails();
+        if (memory.AdjusterFails && !declined.Any(d => d.Do == "repair")) return AdjusterFails();
         if (memory.FitWanted is { } why && !declined.Any(d => d.Do == "fit")) return AskFit(why);
         if (memory.Unusual is { } odd) return ReadAgain(odd.Entry, odd.Surprise);
         if (memory.OddSound is { } sound && !declined.Any(d => d.Do == "contact"))

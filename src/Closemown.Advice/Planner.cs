@@ -1,5 +1,4 @@
 using Closemown.Entries;
-using Closemown.Steel;
 
 namespace Closemown.Advice;
 
@@ -62,7 +61,7 @@ public static class Planner
     private static StepAdvice? GoesOn(Desk desk, NextQuestion question, AdviceSettings settings)
     {
         var memory = desk.Track(question.Unit).Memory;
-        if (memory.BadFit is not null || memory.FitWanted is not null || memory.TurnedFar >= 2 * BenchMemory.FarClicks || memory.Last is not { } last || desk.Arrived.Count == 0 || desk.Arrived[^1].Id != last.Id) return null;
+        if (memory.BadFit is not null || memory.FitWanted is not null || memory.AdjusterFails || memory.Last is not { } last || desk.Arrived.Count == 0 || desk.Arrived[^1].Id != last.Id) return null;
         if (!(last.Is("clicks") || last.Is("square-up") || last.Is("lap")) || !memory.AtBench(question.Now)) return null;
         var before = Next(desk.Before(desk.Arrived.Count - 1), question with { Now = last.At }, settings);
         if (!Done(before.Step, last) || before.Step.Then.Count == 0) return null;

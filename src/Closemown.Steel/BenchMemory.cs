@@ -30,10 +30,17 @@ public sealed class BenchMemory
     /// <summary>Entry that makes the fit worth asking for before anything else (a new unit, a rebuild, a strike); null when none does.</summary>
     public string? FitWanted { get; private set; } = "new";
 
-    /// <summary>Steps that one end was turned the same way on balance since it last mowed or was opened: so far should no reading stay the same.</summary>
+    /// <summary>Steps that one end was turned the same way on balance since a reading last changed.</summary>
     public double TurnedFar => Math.Max(Math.Abs(turned.Left), Math.Abs(turned.Right));
 
+    /// <summary>Whether an end was turned twice as far as any unit should need while what is felt and cut stayed the same.</summary>
+    public bool AdjusterFails { get; private set; }
+
     private (double Left, double Right) turned;
+
+    private readonly int?[] felt = [null, null, null];    // what was last felt at each station, whatever came between
+
+    private bool adjusterLookedAt;
 
     /// <summary>The <c>fit</c> entry after which no check can be believed, until a repair.</summary>
     public Entry? BadFit { get; private set; }
@@ -139,7 +146,8 @@ public sealed class BenchMemory
                 break;
             case "square-up":
                 Direction = (1, 1);
-                turned = (0, 0);
+                Followed();
+                Array.Fill(felt, null);
                 EndsCompared = true;
                 Clear();
                 break;
@@ -157,7 +165,8 @@ public sealed class BenchMemory
                 Clear();
                 break;
             case "rebuild":
-                turned = (0, 0);
+                Followed();
+                Array.Fill(felt, null);
                 (BadFit, Upset, EndsCompared, Direction, LapsInVain, FitWanted) = (null, e, false, (0, 0), 0, "rebuild");
                 paperBeforeLap = null;
                 Clear();
@@ -185,7 +194,8 @@ public sealed class BenchMemory
 
     private void Mown(Entry e, double hoursMown)
     {
-        turned = (0, 0);
+        Followed();
+        Array.Fill(felt, null);
         sitting.Clear();
         declined.Clear();
         doneSinceChange.Clear();
@@ -210,16 +220,29 @@ public sealed class BenchMemory
     {
         var found = Stations.All.Select(s => e.Word(s)).Where(w => w is not null).Select(w => Array.IndexOf(Checks.Words["paper-cut"], w)).ToArray();
         var mean = found.Average();
+        if (paper is { } last) Compare(mean == last);
         if (LapsInVain > 0 && paperBeforeLap is { } before && mean < before) (LapsInVain, paperBeforeLap) = (0, null);
         (paper, PaperSinceLap, StillNotCutting) = (mean, true, mean > 0);
     }
 
+    /// <summary>A reading after turning: where it changed, the adjuster moves the end; where it never does, it is in doubt.</summary>
+    private void Compare(bool same)
+    {
+        if (!same) Followed();
+        else if (TurnedFar >= 2 * FarClicks) AdjusterFails = true;
+        else if (TurnedFar >= FarClicks && !adjusterLookedAt) (FitWanted, adjusterLookedAt) = ("adjuster", true);
+    }
+
+    private void Followed() => (turned, AdjusterFails, adjusterLookedAt) = ((0, 0), false, false);
+
     private void Contact(Entry e)
     {
+        var now = Array.ConvertAll<string, int?>([.. Stations.All], s => e.Word(s) is { } w ? Array.IndexOf(Checks.Words["contact"], w) : null);
+        if (Enumerable.Range(0, 3).Any(s => now[s] is not null && felt[s] is not null)) Compare(Enumerable.Range(0, 3).All(s => now[s] is null || felt[s] is null || now[s] == felt[s]));
         for (var s = 0; s < 3; s++)
         {
             if (e.Word(Stations.All[s]) is not { } word) continue;
-            lastContact[s] = Array.IndexOf(Checks.Words["contact"], word);
+            felt[s] = lastContact[s] = Array.IndexOf(Checks.Words["contact"], word);
             touched[s] = lastContact[s] < 2;
         }
         OddSound = null;
@@ -232,9 +255,7 @@ public sealed class BenchMemory
 
     private void Turned(double left, double right)
     {
-        var before = TurnedFar;
         turned = (turned.Left + left, turned.Right + right);
-        if (before < FarClicks && TurnedFar >= FarClicks) FitWanted = "adjuster";
         Direction = (left == 0 ? Direction.Left : Math.Sign(left), right == 0 ? Direction.Right : Math.Sign(right));
         for (var s = 0; s < 3; s++)
         {
