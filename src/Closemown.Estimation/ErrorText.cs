@@ -14,6 +14,7 @@ internal static class ErrorText
     public const string NewtonStuck = "The search for the most probable values found no better point after {0} steps; what is shown is not settled.";
     public const string SweepsLimit = "Moment matching did not settle in {0} sweeps; the most probable values and their curvature (Laplace) are shown instead.";
     public const string SweepsBroke = "Moment matching broke off after {0} sweeps (a reading's share became improper); the most probable values and their curvature (Laplace) are shown instead.";
+    public const string MarkAhead = "The mark lies ahead of the model: it was taken from another one, or the model went back further since.";
     public const string NoStep = "The model has no step: call AddStep before asking for a state.";
     public const string Shape = "The warm posterior has another shape ({0} state components, {1} constants) than the model ({2}, {3}).";
 
@@ -35,6 +36,13 @@ internal static class ErrorText
 
     public static string Spread(double value) => $"The spread (sd) must be positive and finite, but is {N(value)}.";
 
+    public static string GroupSpread(int group, double value) => $"The spread of group {N(group)} must be positive and finite, but is {N(value)}.";
+
+    public static string NoFactor(int index, int count) => $"A spread was given for factor {N(index)}, but there are {N(count)}, from 0.";
+
+    public static string FactorSpread(int index, double value) =>
+        $"The spread (sd) of factor {N(index)} must be positive and finite (infinity leaves an interval out), but is {N(value)}.";
+
     public static string TooSharp(double weight, double sd) =>
         $"Weight {N(weight)} over spread {N(sd)} is beyond what numbers can hold: it must lie within 1e-140 to 1e140.";
 
@@ -44,6 +52,9 @@ internal static class ErrorText
     public const string NoTerm = "A factor needs at least one term with a weight other than zero.";
 
     public static string Cuts(double before, double after) => $"Cut-points must rise, but {N(before)} is followed by {N(after)}.";
+
+    public static string PassShape(int d, int m, int wantedD, int wantedM) =>
+        $"The Gaussian has another shape ({N(d)} state components, {N(m)} constants) than the pass ({N(wantedD)}, {N(wantedM)}).";
 
     public static string Category(int category, int count) => $"The category must be 0 to {N(count - 1)} for {N(count - 1)} cut-points, but is {N(category)}.";
 

@@ -23,11 +23,11 @@ internal static class Evidence
     }
 
     /// <summary>The Laplace evidence from what <see cref="NewtonMode"/> left behind.</summary>
-    public static double OfMode(ChainModel model, Workspace w)
+    public static double OfMode(Workspace w)
     {
         var sum = OfGaussian(w.U.Length, w.Elimination);
-        var rows = model.Rows;
-        for (var k = 0; k < rows.Count; k++) sum += rows.Interval[k] ? w.F[k] : LogDensity(w.Eta[k], rows.Sd[k]);
+        foreach (var k in w.Gaussians) sum += LogDensity(w.Eta[k], w.Sd[k]);
+        foreach (var k in w.Intervals) sum += w.F[k];
         return sum;
     }
 }

@@ -11,6 +11,7 @@ internal sealed class FactorRows
     public int[] Start = new int[65];
     public int[] Step = new int[64];
     public bool[] Interval = new bool[64];
+    public int[] Group = new int[64];
     public double[] Offset = new double[64];
     public double[] Low = new double[64];
     public double[] High = new double[64];
@@ -19,7 +20,7 @@ internal sealed class FactorRows
     public double[] Weight = new double[256];
 
     /// <summary>Adds a row of <paramref name="local"/> positions; step is −1 for constants alone.</summary>
-    public int Add(int step, ReadOnlySpan<int> local, ReadOnlySpan<double> weight, double offset, double low, double high, double sd, bool interval)
+    public int Add(int step, ReadOnlySpan<int> local, ReadOnlySpan<double> weight, double offset, double low, double high, double sd, bool interval, int group)
     {
         var at = Start[Count];
         if (Count + 1 == Start.Length) Grow();
@@ -31,11 +32,14 @@ internal sealed class FactorRows
 
         local.CopyTo(Local.AsSpan(at));
         weight.CopyTo(Weight.AsSpan(at));
-        (Step[Count], Interval[Count], Offset[Count]) = (step, interval, offset);
+        (Step[Count], Interval[Count], Group[Count], Offset[Count]) = (step, interval, group, offset);
         (Low[Count], High[Count], Sd[Count]) = (low, high, sd);
         Start[++Count] = at + local.Length;
         return Count - 1;
     }
+
+    /// <summary>Forgets all rows from <paramref name="count"/> on; the room stays.</summary>
+    public void BackTo(int count) => Count = count;
 
     /// <summary>Σ w·u of row k, without its offset; u holds all states in order and then the constants from <paramref name="constants"/> on.</summary>
     public double Dot(int k, double[] u, int d, int constants)
@@ -68,6 +72,7 @@ internal sealed class FactorRows
         Array.Resize(ref Start, size + 1);
         Array.Resize(ref Step, size);
         Array.Resize(ref Interval, size);
+        Array.Resize(ref Group, size);
         Array.Resize(ref Offset, size);
         Array.Resize(ref Low, size);
         Array.Resize(ref High, size);

@@ -27,6 +27,17 @@ public sealed class ForwardPass
     /// <summary>An independent pass from here.</summary>
     public ForwardPass Copy() => new(Current);
 
+    /// <summary>Takes over another Gaussian's numbers without new memory, so that one pass can be used for many runs.</summary>
+    /// <exception cref="ArgumentException">It has another shape.</exception>
+    public void CopyFrom(GaussianState other)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        if (other.StateSize != Current.StateSize || other.ConstantCount != Current.ConstantCount)
+            throw new ArgumentException(ErrorText.PassShape(other.StateSize, other.ConstantCount, Current.StateSize, Current.ConstantCount), nameof(other));
+        other.Mean.CopyTo(Current.Mean, 0);
+        other.Covariance.CopyTo(Current.Covariance, 0);
+    }
+
     /// <summary>x′ = A x + B θ + offset + w with w independent N(0, sd²); an sd of zero is allowed.</summary>
     /// <param name="A">d×d, row-major.</param>
     /// <param name="B">d×m, row-major.</param>
@@ -79,38 +90,43 @@ public sealed class ForwardPass
     }
 
     /// <summary>η = Σ w·u − offset is read as zero with spread sd.</summary>
+    /// <returns>The log of the reading's predictive density, before it was seen: what it adds to the log evidence.</returns>
     /// <exception cref="ArgumentException">A term does not exist, or a number is not finite.</exception>
     /// <exception cref="ArgumentOutOfRangeException">sd is not positive and finite.</exception>
-    public void ObserveGaussian(ReadOnlySpan<Term> terms, double offset, double sd)
+    public double ObserveGaussian(ReadOnlySpan<Term> terms, double offset, double sd)
     {
         var (eta, v) = Project(terms, offset, sd);
         var total = v + (sd * sd);
         Renew(-eta / total, -1 / total);
+        return Evidence.LogDensity(eta, Math.Sqrt(total));
     }
 
     /// <summary>η, read with spread sd, lay between the limits.</summary>
+    /// <returns>The log of the reading's predictive probability, before it was seen, exact in the tails: what it adds to the log evidence of this pass.</returns>
     /// <exception cref="ArgumentException">As for a Gaussian; low is not below high.</exception>
     /// <exception cref="ArgumentOutOfRangeException">sd is not positive and finite.</exception>
-    public void ObserveInterval(ReadOnlySpan<Term> terms, double offset, double low, double high, double sd)
+    public double ObserveInterval(ReadOnlySpan<Term> terms, double offset, double low, double high, double sd)
     {
         if (!(low < high)) throw new ArgumentException(ErrorText.Limits(low, high), nameof(low));
         var (eta, v) = Project(terms, offset, sd);
         var total = v + (sd * sd);
         var s = Math.Sqrt(total);
-        IntervalLikelihood.Moments((low - eta) / s, (high - eta) / s, (high - low) / s, out _, out var f1, out var f2, out _);
+        IntervalLikelihood.Moments((low - eta) / s, (high - eta) / s, (high - low) / s, out var f, out var f1, out var f2, out _);
         if (!double.IsFinite(f1 + f2)) throw new EstimationException("The reading", ErrorText.FarAway(Math.Max(low - eta, eta - high) / s), ErrorText.CureFar);
         Renew(f1 / s, Math.Min(0, f2) / total);
+        return f;
     }
 
     /// <summary>η, read with spread sd, fell into a category (between cut-points category − 1 and category).</summary>
+    /// <returns>As for an interval.</returns>
     /// <exception cref="ArgumentException">As for an interval; the cut-points do not rise.</exception>
     /// <exception cref="ArgumentOutOfRangeException">sd is not positive and finite; the category does not exist.</exception>
-    public void ObserveCategory(ReadOnlySpan<Term> terms, double offset, ReadOnlySpan<double> cutPoints, int category, double sd)
+    public double ObserveCategory(ReadOnlySpan<Term> terms, double offset, ReadOnlySpan<double> cutPoints, int category, double sd)
     {
         ChainModel.CheckCuts(cutPoints);
         if ((uint)category > (uint)cutPoints.Length)
             throw new ArgumentOutOfRangeException(nameof(category), category, ErrorText.Category(category, cutPoints.Length + 1));
-        ObserveInterval(terms, offset, category == 0 ? double.NegativeInfinity : cutPoints[category - 1],
+        return ObserveInterval(terms, offset, category == 0 ? double.NegativeInfinity : cutPoints[category - 1],
             category == cutPoints.Length ? double.PositiveInfinity : cutPoints[category], sd);
     }
 

@@ -7,10 +7,7 @@ internal static class GaussianPart
     {
         w.Gaussian.Reset(model.StepCount, model.StateSize, model.ConstantCount);
         var rows = model.Rows;
-        for (var k = 0; k < rows.Count; k++)
-        {
-            if (!rows.Interval[k]) w.Gaussian.AddOuter(rows, k, 1 / (rows.Sd[k] * rows.Sd[k]));
-        }
+        foreach (var k in w.Gaussians) w.Gaussian.AddOuter(rows, k, 1 / (w.Sd[k] * w.Sd[k]));
     }
 
     /// <summary>Sets U to the solution of the Gaussian factors alone (the priors carried through the actions) and the prior spreads.</summary>
@@ -22,16 +19,13 @@ internal static class GaussianPart
         var h = w.Gaussian;
         if (!w.Elimination.Factorise(h))
         {
-            if (!model.HasIntervals) throw Untied.Explain(model, h, w.Elimination);
+            if (w.IntervalCount == 0) throw Untied.Explain(model, w, h);
             rough = true;
             h = w.Precision;
             h.CopyFrom(w.Gaussian);
-            for (var k = 0; k < model.Rows.Count; k++)
-            {
-                if (model.Rows.Interval[k]) h.AddOuter(model.Rows, k, Rough(model.Rows, k).Precision);
-            }
+            foreach (var k in w.Intervals) h.AddOuter(model.Rows, k, Rough(model.Rows, w.Sd[k], k).Precision);
 
-            if (!w.Elimination.Factorise(h)) throw Untied.Explain(model, h, w.Elimination);
+            if (!w.Elimination.Factorise(h)) throw Untied.Explain(model, w, h);
         }
 
         Array.Clear(w.U);
@@ -66,18 +60,24 @@ internal static class GaussianPart
     {
         var rows = model.Rows;
         Array.Clear(w.Step);
-        for (var k = 0; k < rows.Count; k++)
+        foreach (var k in w.Gaussians) Pull(k, 1 / (w.Sd[k] * w.Sd[k]), 0);
+        if (!rough) return;
+        foreach (var k in w.Intervals)
         {
-            if (rows.Interval[k] && !rough) continue;
+            var (precision, centre) = Rough(rows, w.Sd[k], k);
+            Pull(k, precision, centre);
+        }
+
+        void Pull(int k, double precision, double centre)
+        {
             var eta = rows.Dot(k, w.U, model.StateSize, w.StateCount) - rows.Offset[k];
-            var (precision, centre) = rows.Interval[k] ? Rough(rows, k) : (1 / (rows.Sd[k] * rows.Sd[k]), 0);
             rows.AddTo(k, (centre - eta) * precision, w.Step, model.StateSize, w.StateCount);
         }
     }
 
-    private static (double Precision, double Centre) Rough(FactorRows rows, int k)
+    private static (double Precision, double Centre) Rough(FactorRows rows, double sd, int k)
     {
-        double low = rows.Low[k], high = rows.High[k], sd = rows.Sd[k];
+        double low = rows.Low[k], high = rows.High[k];
         if (double.IsInfinity(low)) return (0.25 / (sd * sd), high - sd);
         if (double.IsInfinity(high)) return (0.25 / (sd * sd), low + sd);
         return (1 / ((sd * sd) + ((high - low) * (high - low) / 12)), 0.5 * (low + high));

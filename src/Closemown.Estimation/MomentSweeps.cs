@@ -23,7 +23,7 @@ internal static class MomentSweeps
     /// <summary>Sweeps from the mode in U; leaves the matched mean in U and the covariance blocks in place.</summary>
     public static Outcome Run(ChainModel model, Workspace w, SolveOptions options, out int sweeps, out double logEvidence)
     {
-        StartFromMode(model, w);
+        StartFromMode(w);
         double before = double.PositiveInfinity, share = 1;
         var stalled = 0;
         for (sweeps = 1; ; sweeps++)
@@ -37,9 +37,8 @@ internal static class MomentSweeps
             if (sweeps >= options.MaxSweeps) return Outcome.Limit;
             if (grew) share = Math.Max(0.05, 0.5 * share);
             before = mismatch;
-            for (var k = 0; k < model.Rows.Count; k++)
+            foreach (var k in w.Intervals)
             {
-                if (!model.Rows.Interval[k]) continue;
                 w.SitePrecision[k] += share * (w.NewPrecision[k] - w.SitePrecision[k]);
                 w.SiteShift[k] += share * (w.NewShift[k] - w.SiteShift[k]);
             }
@@ -53,14 +52,12 @@ internal static class MomentSweeps
     }
 
     /// <summary>The Laplace approximation as sites: same slope and curvature at the mode.</summary>
-    private static void StartFromMode(ChainModel model, Workspace w)
+    private static void StartFromMode(Workspace w)
     {
-        var rows = model.Rows;
-        for (var k = 0; k < rows.Count; k++)
+        foreach (var k in w.Intervals)
         {
-            if (!rows.Interval[k]) continue;
-            w.SitePrecision[k] = -w.F2[k] / (rows.Sd[k] * rows.Sd[k]);
-            w.SiteShift[k] = (w.F1[k] / rows.Sd[k]) + (w.SitePrecision[k] * w.Eta[k]);
+            w.SitePrecision[k] = -w.F2[k] / (w.Sd[k] * w.Sd[k]);
+            w.SiteShift[k] = (w.F1[k] / w.Sd[k]) + (w.SitePrecision[k] * w.Eta[k]);
         }
     }
 
@@ -71,18 +68,17 @@ internal static class MomentSweeps
         int d = model.StateSize, c = w.StateCount;
         w.Precision.CopyFrom(w.Gaussian);
         Array.Clear(w.Step);
-        for (var k = 0; k < rows.Count; k++)
+        foreach (var k in w.Gaussians)
         {
             var eta = rows.Dot(k, w.U, d, c) - rows.Offset[k];
-            if (rows.Interval[k])
-            {
-                w.Precision.AddOuter(rows, k, w.SitePrecision[k]);
-                rows.AddTo(k, w.SiteShift[k] - (w.SitePrecision[k] * eta), w.Step, d, c);
-            }
-            else
-            {
-                rows.AddTo(k, -eta / (rows.Sd[k] * rows.Sd[k]), w.Step, d, c);
-            }
+            rows.AddTo(k, -eta / (w.Sd[k] * w.Sd[k]), w.Step, d, c);
+        }
+
+        foreach (var k in w.Intervals)
+        {
+            var eta = rows.Dot(k, w.U, d, c) - rows.Offset[k];
+            w.Precision.AddOuter(rows, k, w.SitePrecision[k]);
+            rows.AddTo(k, w.SiteShift[k] - (w.SitePrecision[k] * eta), w.Step, d, c);
         }
 
         if (!w.Elimination.Factorise(w.Precision)) return false;
@@ -98,16 +94,15 @@ internal static class MomentSweeps
         var rows = model.Rows;
         mismatch = 0;
         logEvidence = Evidence.OfGaussian(w.U.Length, w.Elimination);
-        for (var k = 0; k < rows.Count; k++)
+        foreach (var k in w.Gaussians)
+        {
+            logEvidence += Evidence.LogDensity(rows.Dot(k, w.U, model.StateSize, w.StateCount) - rows.Offset[k], w.Sd[k]);
+        }
+
+        foreach (var k in w.Intervals)
         {
             var m = rows.Dot(k, w.U, model.StateSize, w.StateCount) - rows.Offset[k];
-            if (!rows.Interval[k])
-            {
-                logEvidence += Evidence.LogDensity(m, rows.Sd[k]);
-                continue;
-            }
-
-            double tau = w.SitePrecision[k], nu = w.SiteShift[k], sd = rows.Sd[k];
+            double tau = w.SitePrecision[k], nu = w.SiteShift[k], sd = w.Sd[k];
             var v = w.Covariance.Quadratic(rows, k);
             var rest = 1 - (v * tau);
             if (!(rest > 1e-12 && v > 0)) return false;

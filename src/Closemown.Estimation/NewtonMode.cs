@@ -47,11 +47,8 @@ internal static class NewtonMode
         var rows = model.Rows;
         int d = model.StateSize, c = w.StateCount;
         Array.Clear(w.Step);
-        for (var k = 0; k < rows.Count; k++)
-        {
-            var slope = rows.Interval[k] ? w.F1[k] / rows.Sd[k] : -w.Eta[k] / (rows.Sd[k] * rows.Sd[k]);
-            rows.AddTo(k, slope, w.Step, d, c);
-        }
+        foreach (var k in w.Gaussians) rows.AddTo(k, -w.Eta[k] / (w.Sd[k] * w.Sd[k]), w.Step, d, c);
+        foreach (var k in w.Intervals) rows.AddTo(k, w.F1[k] / w.Sd[k], w.Step, d, c);
 
         var gradient = w.Gradient;
         Array.Copy(w.Step, gradient, gradient.Length);
@@ -68,22 +65,21 @@ internal static class NewtonMode
         var rows = model.Rows;
         int d = model.StateSize, c = w.StateCount;
         w.Precision.CopyFrom(w.Gaussian);
-        for (var k = 0; k < rows.Count; k++)
+        foreach (var k in w.Gaussians) w.Eta[k] = rows.Dot(k, w.U, d, c) - rows.Offset[k];
+        foreach (var k in w.Intervals)
         {
             var eta = rows.Dot(k, w.U, d, c) - rows.Offset[k];
             w.Eta[k] = eta;
-            if (!rows.Interval[k]) continue;
-            Likelihood(rows, k, eta, out w.F[k], out w.F1[k], out w.F2[k]);
-            if (!double.IsFinite(w.F[k])) throw Untied.FarAway(model, k, eta);
-            w.Precision.AddOuter(rows, k, -w.F2[k] / (rows.Sd[k] * rows.Sd[k]));
+            Likelihood(rows, w.Sd[k], k, eta, out w.F[k], out w.F1[k], out w.F2[k]);
+            if (!double.IsFinite(w.F[k])) throw Untied.FarAway(model, w, k, eta);
+            w.Precision.AddOuter(rows, k, -w.F2[k] / (w.Sd[k] * w.Sd[k]));
         }
 
-        if (!w.Elimination.Factorise(w.Precision)) throw Untied.Explain(model, w.Precision, w.Elimination);
+        if (!w.Elimination.Factorise(w.Precision)) throw Untied.Explain(model, w, w.Precision);
     }
 
-    private static void Likelihood(FactorRows rows, int k, double eta, out double f, out double f1, out double f2)
+    private static void Likelihood(FactorRows rows, double sd, int k, double eta, out double f, out double f1, out double f2)
     {
-        var sd = rows.Sd[k];
         IntervalLikelihood.Moments((rows.Low[k] - eta) / sd, (rows.High[k] - eta) / sd, (rows.High[k] - rows.Low[k]) / sd, out f, out f1, out f2, out _);
         f2 = Math.Min(0, f2);
     }
@@ -104,25 +100,24 @@ internal static class NewtonMode
     private static double LineSearch(ChainModel model, Workspace w, double slope)
     {
         var rows = model.Rows;
-        for (var k = 0; k < rows.Count; k++) w.EtaStep[k] = rows.Dot(k, w.Step, model.StateSize, w.StateCount);
+        foreach (var k in w.Gaussians) w.EtaStep[k] = rows.Dot(k, w.Step, model.StateSize, w.StateCount);
+        foreach (var k in w.Intervals) w.EtaStep[k] = rows.Dot(k, w.Step, model.StateSize, w.StateCount);
         for (var share = 1.0; share > 1e-12; share *= 0.5)
         {
             double gain = 0, size = 0;
-            for (var k = 0; k < rows.Count; k++)
+            foreach (var k in w.Gaussians)
             {
                 var move = share * w.EtaStep[k];
-                if (rows.Interval[k])
-                {
-                    Likelihood(rows, k, w.Eta[k] + move, out var f, out _, out _);
-                    gain += f - w.F[k];
-                    size += Math.Abs(f) + Math.Abs(w.F[k]);
-                }
-                else
-                {
-                    var part = 0.5 * (move / rows.Sd[k]) * (((2 * w.Eta[k]) + move) / rows.Sd[k]);
-                    gain -= part;
-                    size += Math.Abs(part);
-                }
+                var part = 0.5 * (move / w.Sd[k]) * (((2 * w.Eta[k]) + move) / w.Sd[k]);
+                gain -= part;
+                size += Math.Abs(part);
+            }
+
+            foreach (var k in w.Intervals)
+            {
+                Likelihood(rows, w.Sd[k], k, w.Eta[k] + (share * w.EtaStep[k]), out var f, out _, out _);
+                gain += f - w.F[k];
+                size += Math.Abs(f) + Math.Abs(w.F[k]);
             }
 
             if (gain >= (1e-4 * share * slope) - (1e-15 * size)) return share;

@@ -16,6 +16,16 @@ public sealed record SolveOptions
     /// <summary>Sweeps stop when every reading's matched mean (in its predictor's sd) and variance (as a share) is this close; positive.</summary>
     public double SweepTolerance { get; init; } = 1e-10;
 
+    /// <summary>The spread of every interval of group g is multiplied by the g-th number (positive, finite); groups beyond it, and all when null, keep theirs.</summary>
+    public double[]? SpreadByGroup { get; init; }
+
+    /// <summary>Spreads by factor index that take the place of the model's own for this solution (the group no longer counts); null for none.</summary>
+    /// <remarks>
+    /// Infinity leaves an interval out, as if it had never been read: it adds 0 to the evidence. Gaussian factors stay normalised under
+    /// their new spread, so evidences of rival spreads can be compared.
+    /// </remarks>
+    public IReadOnlyDictionary<int, double>? SpreadOf { get; init; }
+
     internal SolveOptions Checked()
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(MaxNewtonSteps, 1);

@@ -27,9 +27,10 @@ public static class Solver
         }
 
         workspace.Reset(model);
+        Spreads.Fill(model, options, workspace);
         GaussianPart.Assemble(model, workspace);
         GaussianPart.Start(model, workspace);
-        if (warm is not null && model.HasIntervals) GaussianPart.Continue(model, workspace, warm);
+        if (warm is not null && workspace.IntervalCount > 0) GaussianPart.Continue(model, workspace, warm);
         var found = NewtonMode.Find(model, workspace, options, out var steps);
         Array.Copy(workspace.U, workspace.Mode, workspace.U.Length);
         var remark = found switch
@@ -38,7 +39,7 @@ public static class Solver
             NewtonMode.Outcome.Stuck => ErrorText.Fill(ErrorText.NewtonStuck, steps),
             _ => null,
         };
-        if (!model.HasIntervals) return AtMode(model, workspace, EstimateKind.Gaussian, remark, steps, 0);
+        if (workspace.IntervalCount == 0) return AtMode(model, workspace, EstimateKind.Gaussian, remark, steps, 0);
         if (options.Method != EstimateKind.ExpectationPropagation || remark is not null)
         {
             return AtMode(model, workspace, EstimateKind.Laplace, remark, steps, 0);
@@ -59,6 +60,6 @@ public static class Solver
     private static Posterior AtMode(ChainModel model, Workspace w, EstimateKind kind, string? remark, int steps, int sweeps)
     {
         w.Selected.Fill(w.Elimination, w.Covariance);
-        return new Posterior(model, w, kind, remark, steps, sweeps, Evidence.OfMode(model, w));
+        return new Posterior(model, w, kind, remark, steps, sweeps, Evidence.OfMode(w));
     }
 }

@@ -3,8 +3,9 @@ namespace Closemown.Estimation;
 /// <summary>Says which variable a singular matrix leaves free, with what, and what would cure it.</summary>
 internal static class Untied
 {
-    public static EstimationException Explain(ChainModel model, BlockChain h, BlockElimination failed)
+    public static EstimationException Explain(ChainModel model, Workspace w, BlockChain h)
     {
+        var failed = w.Elimination;
         if (failed.FailedEmpty)
         {
             return new(Name(model, failed.FailedStep, failed.FailedIndex), ErrorText.TiedToNothing, ErrorText.CureUntied);
@@ -60,7 +61,7 @@ internal static class Untied
         return false;
     }
 
-    public static EstimationException FarAway(ChainModel model, int k, double eta)
+    public static EstimationException FarAway(ChainModel model, Workspace w, int k, double eta)
     {
         var rows = model.Rows;
         var touched = new List<string>();
@@ -70,7 +71,7 @@ internal static class Untied
             touched.Add(at < 2 * d ? Name(model, rows.Step[k] + (at / d), at % d) : Name(model, -1, at - (2 * d)));
         }
 
-        var distance = Math.Max(rows.Low[k] - eta, eta - rows.High[k]) / rows.Sd[k];
+        var distance = Math.Max(rows.Low[k] - eta, eta - rows.High[k]) / w.Sd[k];
         return new(ErrorText.Reading(k, string.Join(", ", touched)), ErrorText.FarAway(distance), ErrorText.CureFar);
     }
 

@@ -28,7 +28,30 @@ public sealed class Workspace
     internal double[] NewPrecision = [];
     internal double[] NewShift = [];
 
+    /// <summary>Spreads by factor: the model's own array unless some are overridden.</summary>
+    internal double[] Sd = [];
+
+    /// <summary>Factors that take part, rising: Gaussian ones and intervals.</summary>
+    internal int[] GaussianList = [];
+    internal int[] IntervalList = [];
+    internal int GaussianCount;
+    internal int IntervalCount;
+    private double[] _ownSd = [];
+
+    internal ReadOnlySpan<int> Gaussians => GaussianList.AsSpan(0, GaussianCount);
+
+    internal ReadOnlySpan<int> Intervals => IntervalList.AsSpan(0, IntervalCount);
+
     internal int StateCount { get; private set; }
+
+    /// <summary>Makes the spreads a copy that may be written to.</summary>
+    internal double[] OwnSd()
+    {
+        if (Sd == _ownSd) return Sd;
+        if (_ownSd.Length < Eta.Length) _ownSd = new double[Eta.Length];
+        Sd.AsSpan(0, Math.Min(Sd.Length, _ownSd.Length)).CopyTo(_ownSd);
+        return Sd = _ownSd;
+    }
 
     internal void Reset(ChainModel model)
     {
@@ -40,6 +63,7 @@ public sealed class Workspace
         {
             k += k / 4;
             (Eta, EtaStep, F, F1, F2) = (new double[k], new double[k], new double[k], new double[k], new double[k]);
+            (GaussianList, IntervalList) = (new int[k], new int[k]);
             (SitePrecision, SiteShift, NewPrecision, NewShift) = (new double[k], new double[k], new double[k], new double[k]);
         }
     }

@@ -79,7 +79,80 @@ public sealed class ForwardPassTests(ITestOutputHelper output)
         Assert.Equal(0.8, copy.Current.Covariance[0], 1e-15);
     }
 
-    private static ForwardPass Filter(Book book)
+    /// <summary>For Gaussian readings the summed log predictive densities are the exact evidence.</summary>
+    [Fact]
+    public void Evidence_of_a_pass_over_Gaussian_readings_is_the_solvers()
+    {
+        for (var seed = 0; seed < 20; seed++)
+        {
+            var book = Book.Random(1 + (seed % 3), seed % 4, 1 + seed, seed, intervals: 0);
+            Filter(book, out var log);
+            var expected = Solver.Solve(book.Chain()).LogEvidence;
+            Assert.Equal(expected, log, 1e-10 * Math.Max(1, Math.Abs(expected)));
+        }
+    }
+
+    /// <summary>One interval alone: log of the averaged probability, also where the probability itself is below double range.</summary>
+    [Theory]
+    [InlineData(0.3, 2)]
+    [InlineData(-9, -8)]
+    [InlineData(60, double.PositiveInfinity)]
+    [InlineData(300, 301)]
+    public void Evidence_of_an_interval_is_its_log_probability(double low, double high)
+    {
+        var pass = new ForwardPass(new GaussianState(["x"], [], [0], [3]));
+        var log = pass.ObserveInterval([Term.State(0, 0, 1)], 0, low, high, 1);
+        IntervalLikelihood.Evaluate(low / 2, high / 2, out var expected, out _, out _);
+        Assert.Equal(expected, log, 1e-13 * Math.Abs(expected));
+        var chain = new ChainModel(["x"], []);
+        chain.AddStep();
+        chain.AddGaussian([Term.State(0, 0, 1)], 0, Math.Sqrt(3));
+        chain.AddInterval([Term.State(0, 0, 1)], 0, low, high, 1);
+        Assert.Equal(Solver.Solve(chain).LogEvidence, log, 1e-9 * Math.Abs(expected));
+    }
+
+    [Fact]
+    public void Evidences_of_all_categories_make_one()
+    {
+        var start = new GaussianState(["x"], ["c"], [1, 2], [4, 1, 1, 9]);
+        var pass = new ForwardPass(start.Copy());
+        var sum = 0.0;
+        for (var k = 0; k < 4; k++)
+        {
+            pass.CopyFrom(start);
+            sum += Math.Exp(pass.ObserveCategory([Term.State(0, 0, 1), Term.Constant(0, -1)], 0, [-4, 0, 3.5], k, 2));
+        }
+
+        Assert.Equal(1, sum, 1e-14);
+    }
+
+    [Fact]
+    public void A_pass_can_be_set_back_without_new_memory()
+    {
+        var start = new GaussianState(["x"], ["c"], [1, 2], [4, 1, 1, 9]);
+        var pass = new ForwardPass(start);
+        Term[] terms = [Term.State(0, 0, 1)];
+        for (var warming = 0; warming < 2; warming++) pass.ObserveInterval(terms, 0, 0, 1, 1);
+        var first = pass.Current.Copy();
+        pass.CopyFrom(start);
+        Assert.Equal(start.Mean, pass.Current.Mean);
+        Assert.Equal(start.Covariance, pass.Current.Covariance);
+        var before = GC.GetAllocatedBytesForCurrentThread();
+        for (var round = 0; round < 100; round++)
+        {
+            pass.CopyFrom(start);
+            pass.ObserveInterval(terms, 0, 0, 1, 1);
+            pass.ObserveInterval(terms, 0, 0, 1, 1);
+        }
+
+        Assert.Equal(before, GC.GetAllocatedBytesForCurrentThread());
+        Assert.Equal(first.Mean, pass.Current.Mean);
+        Assert.Throws<ArgumentException>(() => pass.CopyFrom(new GaussianState(["x"], [], [1], [4])));
+    }
+
+    private static ForwardPass Filter(Book book) => Filter(book, out _);
+
+    private static ForwardPass Filter(Book book, out double logEvidence)
     {
         var n = book.D + book.M;
         var covariance = new double[n * n];
@@ -87,6 +160,7 @@ public sealed class ForwardPassTests(ITestOutputHelper output)
         var pass = new ForwardPass(new GaussianState(
             [.. Enumerable.Range(0, book.D).Select(i => $"x{i}")], [.. Enumerable.Range(0, book.M).Select(j => $"c{j}")],
             [.. book.StartMean, .. book.ConstantMean], covariance));
+        logEvidence = 0;
         for (var t = 0; t < book.Steps; t++)
         {
             if (t > 0)
@@ -97,8 +171,7 @@ public sealed class ForwardPassTests(ITestOutputHelper output)
 
             foreach (var r in book.Readings.Where(r => r.Terms.Max(x => x.Step) == t))
             {
-                if (r.Interval) pass.ObserveInterval(r.Terms, r.Offset, r.Low, r.High, r.Sd);
-                else pass.ObserveGaussian(r.Terms, r.Offset, r.Sd);
+                logEvidence += r.Interval ? pass.ObserveInterval(r.Terms, r.Offset, r.Low, r.High, r.Sd) : pass.ObserveGaussian(r.Terms, r.Offset, r.Sd);
             }
         }
 
