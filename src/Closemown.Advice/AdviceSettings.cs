@@ -42,6 +42,12 @@ public sealed record AdviceSettings
     /// <summary>Share of its minutes that a check has to earn now; the rest it earns at the next mowings.</summary>
     public double CheckShare { get; init; } = 0.5;
 
+    /// <summary>Parts left out, to measure what each is worth; none in use.</summary>
+    public Ablation Without { get; init; }
+
+    /// <summary>What is learned besides the steel.</summary>
+    public Steel.LearningOptions Learning => new(!Without.HasFlag(Ablation.Surprise), !Without.HasFlag(Ablation.Scatter));
+
     public double OpenSittingMinutes { get; init; } = 5;
     public double PaperCutMinutes { get; init; } = 0.5;
     public double DragMinutes { get; init; } = 1.5;

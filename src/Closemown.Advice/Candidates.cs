@@ -14,7 +14,8 @@ internal static class Candidates
     /// <param name="belief">What is known.</param>
     /// <param name="sitting">The sitting as it is now.</param>
     /// <param name="declined">Steps that the person declined since the last mowing: they are not offered again.</param>
-    public static List<SteelAction> Actions(SteelBelief belief, SittingNow sitting, IReadOnlyList<AdviceStep> declined)
+    /// <param name="without">Parts left out.</param>
+    public static List<SteelAction> Actions(SteelBelief belief, SittingNow sitting, IReadOnlyList<AdviceStep> declined, Ablation without = Ablation.None)
     {
         var m = belief.Track.Memory;
         var actions = new List<SteelAction>();
@@ -32,7 +33,7 @@ internal static class Candidates
             }
         }
         if (!leftTouched || !rightTouched) actions.Add(SteelAction.CloseIn);
-        if (MayLap(belief, sitting))
+        if (!without.HasFlag(Ablation.Laps) && MayLap(belief, sitting))
         {
             for (var l = -1; l <= AdviceSettings.MostClicks; l++)
             {

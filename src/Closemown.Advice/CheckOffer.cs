@@ -19,7 +19,7 @@ internal sealed record CheckOffer(string Kind, int[] At, string? With = null, in
             .Concat(With is null ? [] : WithAt!.Select(s => Steel.Checks.Of(With, s, track.Unit, track.Strip)));
 
     /// <summary>What may be asked for now; nothing is asked for again and again without a change in between.</summary>
-    public static List<CheckOffer> All(UnitTrack track, SittingNow sitting)
+    public static List<CheckOffer> All(UnitTrack track, SittingNow sitting, Ablation without)
     {
         int[] ends = [0, 2], all = [0, 1, 2];
         var offers = new List<CheckOffer> { new("contact", ends), new("contact", [0]), new("contact", [2]), new("contact", all) };
@@ -33,6 +33,7 @@ internal sealed record CheckOffer(string Kind, int[] At, string? With = null, in
         }
         if (track.Unit.Owns.Contains("torch")) offers.Add(new("torch", all));
         if (track.Unit.Owns.Contains("feeler")) offers.Add(new("feeler", ends));
+        if (without.HasFlag(Ablation.Contact)) offers.RemoveAll(o => o.Kind == "contact");
         offers.RemoveAll(o => o.At.Any(s => Often(o.Kind, s)) || (o.With is not null && o.WithAt!.Any(s => Often(o.With, s))));
         return offers;
 

@@ -3,17 +3,27 @@ using Closemown.Steel;
 
 namespace Closemown.Advice;
 
+/// <summary>An advice as it was given.</summary>
+internal sealed record AdviceGiven(NextQuestion Question, AdviceSettings Settings, int Count, StepAdvice Advice);
+
 /// <summary>The entries as they arrived, and what the models make of them: the one place where questions are answered from.</summary>
 /// <remarks>Holds no more than follows from the entries; an entry that comes in order is added to what is there, any other rebuilds it.</remarks>
 public sealed class Desk
 {
+    private readonly LearningOptions? learning;
     private readonly List<Entry> arrived = [];
     private readonly List<string> hashes = [""];
     private readonly Dictionary<string, UnitTrack> tracks = new(StringComparer.Ordinal);
     private readonly Dictionary<string, SteelBelief> beliefs = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, SteelBelief> earlier = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, AdviceGiven> advised = new(StringComparer.Ordinal);
     private readonly SortedSet<string> units = new(StringComparer.Ordinal);
     private IReadOnlyList<Entry>? standing;
     private Entry? latest;
+
+    /// <summary>An empty desk.</summary>
+    /// <param name="learning">What is learned besides the steel; null for everything.</param>
+    public Desk(LearningOptions? learning = null) => this.learning = learning;
 
     /// <summary>Entries in order of arrival.</summary>
     public IReadOnlyList<Entry> Arrived => arrived;
@@ -33,7 +43,7 @@ public sealed class Desk
     /// <summary>A desk with the first entries only.</summary>
     public Desk Before(int count)
     {
-        var desk = new Desk();
+        var desk = new Desk(learning);
         for (var i = 0; i < count; i++) desk.Add(arrived[i], hashes[i + 1]);
         return desk;
     }
@@ -48,6 +58,7 @@ public sealed class Desk
         arrived.Add(entry);
         hashes.Add(hash);
         if (entry.Unit is { } named) units.Add(named);
+        foreach (var (unit0, b) in beliefs) earlier[unit0] = b;
         beliefs.Clear();
         var inOrder = latest is null || EntryOrder.Instance.Compare(latest, entry) < 0;
         if (inOrder) latest = entry;
@@ -56,6 +67,7 @@ public sealed class Desk
         {
             standing = null;
             tracks.Clear();
+            earlier.Clear();
             return entry.Unit is { } u && entry.Kind.Nature == Nature.Reading && Checks.Words.ContainsKey(entry.Kind.Name) ? Replayed(u, entry) : null;
         }
         standing = null;
@@ -75,20 +87,28 @@ public sealed class Desk
     /// <summary>A unit's track; an unseen name starts one with default values.</summary>
     public UnitTrack Track(string unit)
     {
-        if (!tracks.TryGetValue(unit, out var track)) tracks[unit] = track = UnitTrack.Of(unit, Standing);
+        if (!tracks.TryGetValue(unit, out var track)) tracks[unit] = track = UnitTrack.Of(unit, Standing, learning);
         return track;
     }
 
     /// <summary>What is known of a unit's steel now.</summary>
     public SteelBelief Belief(string unit)
     {
-        if (!beliefs.TryGetValue(unit, out var belief)) beliefs[unit] = belief = SteelBelief.Of(Track(unit));
+        if (!beliefs.TryGetValue(unit, out var belief)) beliefs[unit] = belief = SteelBelief.Of(Track(unit), earlier.GetValueOrDefault(unit));
         return belief;
     }
 
+    /// <summary>Keeps the last advice given for a unit, so that a plan that goes on need not be reckoned again.</summary>
+    internal void Remember(AdviceGiven given) => advised[given.Question.Unit] = given;
+
+    /// <summary>The advice given for the same question when the book had so many entries; null where it was another.</summary>
+    internal StepAdvice? Remembered(NextQuestion question, AdviceSettings settings, int count) =>
+        advised.TryGetValue(question.Unit, out var g) && g.Count == count && g.Settings == settings
+            && g.Question with { Now = question.Now } == question && question.Now - g.Question.Now < TimeSpan.FromHours(6) ? g.Advice : null;
+
     private ReadingSurprise? Replayed(string unit, Entry wanted)
     {
-        var track = new UnitTrack(UnitDescription.Of(unit, Standing.Where(e => e.Unit == unit && e.Is("unit"))));
+        var track = new UnitTrack(UnitDescription.Of(unit, Standing.Where(e => e.Unit == unit && e.Is("unit"))), learning);
         ReadingSurprise? found = null;
         foreach (var e in Standing)
         {

@@ -53,8 +53,8 @@ public sealed class NextStep
         if (memory.LapsInVain >= AdviceSettings.LapRounds && !memory.PaperSinceLap && sitting.Open && !declined.Any(d => d.Do == "paper-cut"))
             return Advise(Ask("paper-cut", [0, 1, 2], ["Three rounds were lapped: does the strip cut better now?"]), null, [Rules.LapInVain]);
 
-        var ranking = new Ranking(belief, set, Candidates.Actions(belief, sitting, declined), grit, sitting.Laps);
-        var offers = ranking.Checks(CheckOffer.All(track, sitting).Where(o => !declined.Any(d => d.Do == o.Kind && d.Stations.SequenceEqual(o.At))));
+        var ranking = new Ranking(belief, set, Candidates.Actions(belief, sitting, declined, set.Without), grit, sitting.Laps);
+        var offers = ranking.Checks(CheckOffer.All(track, sitting, set.Without).Where(o => !declined.Any(d => d.Do == o.Kind && d.Stations.SequenceEqual(o.At))));
         var open = atBench ? 0 : set.OpenSittingMinutes * set.PriceOfMinute;
         var best = ranking.Best;
         var check = offers.Count > 0 ? offers[0] : null;
@@ -111,9 +111,12 @@ public sealed class NextStep
     private StepAdvice ReadAgain(Entry odd, double surprise)
     {
         var at = Enumerable.Range(0, 3).Where(s => odd[odd.Kind.IndexOf(Stations.All[s])] is not null).ToArray();
-        var step = Ask(odd.Kind.Name, at, [$"The last reading is not like this mower (about 1 in {Math.Max(2, Math.Round(1 / Math.Max(surprise, 1e-6))):0}): read it again before anything is turned."]);
+        var step = Ask(odd.Kind.Name, at, [$"The last reading is not like this mower (about 1 in {Math.Max(2, Math.Round(1 / Math.Max(surprise, 1e-6))):0}): read it again before anything is turned.", .. Explained(odd)]);
         return Advise(step, null, [Rules.Odd]) with { Entries = [odd.Id] };
     }
+
+    private string[] Explained(Entry odd) =>
+        track.Unusual.Count > 0 && track.Unusual[^1].Entry.Id == odd.Id && ExplanationSpeech.Sentence(track.Unusual[^1].Explanations) is { } said ? [said] : [];
 
     private StepAdvice FeelFirst(Ranking ranking, List<RankedCheck> offers) =>
         Advise(Ask("contact", Ends, ["Something was changed since both ends were last felt.", .. Reasons.Of(belief, sitting)]), ranking, [Rules.Feel], offers);

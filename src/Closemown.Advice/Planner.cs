@@ -14,7 +14,9 @@ public static class Planner
         ArgumentNullException.ThrowIfNull(question);
         ArgumentNullException.ThrowIfNull(settings);
         var advice = GoesOn(desk, question, settings) ?? NextStep.Choose(desk.Belief(question.Unit), settings, question, Declined(desk, question, settings));
-        return advice with { Id = AdviceId.Of(question, desk.Arrived.Count, desk.HashAfter(desk.Arrived.Count)) };
+        advice = advice with { Id = AdviceId.Of(question, desk.Arrived.Count, desk.HashAfter(desk.Arrived.Count)) };
+        desk.Remember(new(question, settings, desk.Arrived.Count, advice));
+        return advice;
     }
 
     /// <summary>The sequence that is expected from here: each check is taken to show what is most probable, each step to be done.</summary>
@@ -63,7 +65,7 @@ public static class Planner
         var memory = desk.Track(question.Unit).Memory;
         if (memory.BadFit is not null || memory.FitWanted is not null || memory.AdjusterFails || memory.Last is not { } last || desk.Arrived.Count == 0 || desk.Arrived[^1].Id != last.Id) return null;
         if (!(last.Is("clicks") || last.Is("square-up") || last.Is("lap")) || !memory.AtBench(question.Now)) return null;
-        var before = Next(desk.Before(desk.Arrived.Count - 1), question with { Now = last.At }, settings);
+        var before = desk.Remembered(question, settings, desk.Arrived.Count - 1) ?? Next(desk.Before(desk.Arrived.Count - 1), question with { Now = last.At }, settings);
         if (!Done(before.Step, last) || before.Step.Then.Count == 0) return null;
         var sitting = new SittingNow(memory, question.Now);
         var step = before.Step.Then[0] with { Then = [.. before.Step.Then.Skip(1)], Why = ["It goes on with the plan of the step before."], Cautions = Cautions.For(before.Step.Then[0].Do, memory, sitting) };

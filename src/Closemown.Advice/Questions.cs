@@ -7,8 +7,8 @@ namespace Closemown.Advice;
 /// <summary>Answers questions about a book in the shapes of the contract.</summary>
 public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phrasing)
 {
-    private static readonly string[] Known = ["next", "steel", "why", "today"];
-    private static readonly string[] Later = ["height", "step-down", "turf", "plan", "score"];
+    private static readonly string[] Known = ["next", "steel", "why", "today", "score"];
+    private static readonly string[] Later = ["height", "step-down", "turf", "plan"];
     private readonly StepJson write = new(phrasing);
 
     /// <summary>Answers a question.</summary>
@@ -32,6 +32,8 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
                 return Why(question, out fault);
             case "today":
                 return Today(now);
+            case "score":
+                return new JsonObject { ["ok"] = true, ["score"] = ScoreAnswer.Of(desk.Units.Select(desk.Track)) };
             default:
                 fault = Unknown(ask);
                 return null;
@@ -115,6 +117,7 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
                     ["unit"] = s.Unit,
                     ["id"] = desk.Track(s.Unit).Memory.Unusual!.Value.Entry.Id.ToString("D"),
                     ["surprise"] = desk.Track(s.Unit).Memory.Unusual!.Value.Surprise,
+                    ["explanations"] = ExplanationSpeech.Json(desk.Track(s.Unit).Unusual[^1].Explanations),
                 })]),
             },
         };

@@ -23,6 +23,7 @@ internal sealed class Ranking
     private readonly AdviceSettings set;
     private readonly SteelDraws draws;
     private readonly List<SteelAction> actions;
+    private readonly double scatter;
     private readonly double[][] loss;
     private readonly int[] contenders;                   // actions that a check may bring to the front: the others are too far behind
 
@@ -30,7 +31,8 @@ internal sealed class Ranking
     {
         (track, set, this.actions) = (belief.Track, settings, actions);
         Mowing = new MowingLoss(settings, track.Unit, track.Memory.UsualHours);
-        draws = SteelDraws.Of(belief.Last, DrawCount, Seed, ActionEffect.Extras);
+        draws = settings.Without.HasFlag(Ablation.Spread) ? SteelDraws.AtMean(belief.Last, DrawCount, ActionEffect.Extras) : SteelDraws.Of(belief.Parts, DrawCount, Seed, ActionEffect.Extras);
+        scatter = belief.ScatterFactor;
         Grit = grit;
         loss = new double[actions.Count][];
         for (var a = 0; a < actions.Count; a++)
@@ -157,7 +159,7 @@ internal sealed class Ranking
                 var eta = 0.0;
                 foreach (var t in check.Terms) eta += t.Weight * x[t.Step < 0 ? Layout.StateSize + t.Index : t.Index];
                 var n = check.CutPoints.Length + 1;
-                Categories.Probabilities(eta, 0, check.SdUm, check.CutPoints, p[..n]);
+                Categories.Probabilities(eta, 0, check.SdUm * scatter, check.CutPoints, p[..n]);
                 for (var o = so - 1; o >= 0; o--)
                 {
                     var w = weight[(o * DrawCount) + k];

@@ -39,7 +39,8 @@ public static class SteelAnswer
             ["lostMotionUm"] = StepJson.BySide(belief.LostMotionUm),
             ["cleanUm"] = StepJson.Q(belief.CleanUm),
             ["tiltClicks"] = StepJson.Q(belief.TiltClicks),
-            ["scatterUm"] = new JsonObject(SteelDefaults.ScatterUm.Select(p => KeyValuePair.Create<string, JsonNode?>(p.Key, p.Value))),
+            ["scatterUm"] = new JsonObject(SteelDefaults.ScatterUm.Select(p => KeyValuePair.Create<string, JsonNode?>(p.Key, Math.Round(p.Value * belief.ScatterFactor, 3)))),
+            ["scatterFactor"] = new JsonArray([.. belief.Track.People.Select(p => (JsonNode)new JsonObject { ["by"] = p.By, ["readings"] = p.Readings, ["mean"] = Math.Round(p.Mean, 4), ["sd"] = Math.Round(p.Sd, 4) })]),
             ["stripUm"] = belief.Track.Strip.Um,
             ["bandUm"] = new JsonArray(belief.Track.Unit.BandUm.Low, belief.Track.Unit.BandUm.High),
             ["readings"] = belief.Track.Readings,
@@ -47,7 +48,7 @@ public static class SteelAnswer
             {
                 ["id"] = u.Entry.Id.ToString("D"),
                 ["surprise"] = u.Surprise,
-                ["explanations"] = new JsonArray(),
+                ["explanations"] = ExplanationSpeech.Json(u.Explanations),
             })]),
         };
         if (ClickRemark(belief) is { } hint) answer["clickRemark"] = hint;

@@ -33,7 +33,7 @@ public sealed class Conversation
     {
         ArgumentNullException.ThrowIfNull(book);
         (this.book, this.clock) = (book, clock);
-        Desk = new Desk();
+        Desk = new Desk(settings.Learning);
         questions = new Questions(Desk, settings, phrasing);
         foreach (var stored in book.ReadAll())
         {

@@ -22,30 +22,40 @@ public sealed record Check(string Kind, int Station, Term[] Terms, double[] CutP
 /// <param name="High">Upper limit of an interval, µm.</param>
 internal sealed record CheckRead(Check Check, int Category, double Low, double High)
 {
-    public void AddTo(ChainModel chain, int step)
+    /// <summary>Adds the reading to the chain; the person is the group whose scatter it shares.</summary>
+    public void AddTo(ChainModel chain, int step, int person)
     {
-        if (Category >= 0) chain.AddCategory(Check.At(step), 0, Check.CutPoints, Category, Check.SdUm);
-        else chain.AddInterval(Check.At(step), 0, Low, High, Check.SdUm);
+        if (Category >= 0) chain.AddCategory(Check.At(step), 0, Check.CutPoints, Category, Check.SdUm, person);
+        else chain.AddInterval(Check.At(step), 0, Low, High, Check.SdUm, person);
     }
 
-    public void Observe(ForwardPass pass)
+    /// <summary>Takes the reading into a running belief.</summary>
+    /// <returns>Logarithm of its probability before it was seen.</returns>
+    public double Observe(ForwardPass pass, double factor)
     {
         var (low, high) = Limits();
-        pass.ObserveInterval(Check.Terms, 0, low, high, Check.SdUm);
+        return pass.ObserveInterval(Check.Terms, 0, low, high, Check.SdUm * factor);
     }
 
-    /// <summary>The probability, before it was seen, of a reading at least this odd.</summary>
-    public double Surprise(ForwardPass pass)
+    /// <summary>The probability, before it was seen, of each thing that could have been read; a feeler's are below, between and above its limits.</summary>
+    /// <param name="pass">The running belief.</param>
+    /// <param name="factor">The person's scatter against the starting value.</param>
+    /// <param name="read">Which of them was read.</param>
+    public double[] Probabilities(ForwardPass pass, double factor, out int read)
     {
-        if (Category >= 0) return Estimation.Surprise.OfCategory(pass.CategoryProbabilities(Check.Terms, 0, Check.CutPoints, Check.SdUm), Category);
+        if (Category >= 0)
+        {
+            read = Category;
+            return pass.CategoryProbabilities(Check.Terms, 0, Check.CutPoints, Check.SdUm * factor);
+        }
         double[] cuts = (double.IsFinite(Low), double.IsFinite(High)) switch
         {
             (true, true) => [Low, High],
             (true, false) => [Low],
             _ => [High],
         };
-        var read = double.IsFinite(Low) ? 1 : 0;
-        return Estimation.Surprise.OfCategory(pass.CategoryProbabilities(Check.Terms, 0, cuts, Check.SdUm), read);
+        read = double.IsFinite(Low) ? 1 : 0;
+        return pass.CategoryProbabilities(Check.Terms, 0, cuts, Check.SdUm * factor);
     }
 
     private (double Low, double High) Limits() => Category < 0 ? (Low, High)

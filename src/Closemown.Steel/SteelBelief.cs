@@ -9,25 +9,45 @@ public sealed class SteelBelief
     private const ulong Seed = 20260101;
     private static readonly SolveOptions Options = new() { SweepTolerance = 1e-7 };
 
-    private SteelBelief(UnitTrack track, Posterior posterior)
+    private readonly List<(Reading Way, Posterior Posterior, GaussianState Last)> parts;
+
+    private SteelBelief(UnitTrack track, List<(Reading Way, Posterior Posterior, GaussianState Last)> parts)
     {
-        (Track, Posterior, Last) = (track, posterior, posterior.LastState());
+        (Track, this.parts) = (track, parts);
+        Posterior = parts[0].Posterior;
+        Last = Mixture.Of(Parts);
     }
 
     public UnitTrack Track { get; }
 
+    /// <summary>The whole-record solution under the likeliest reading of the record.</summary>
     public Posterior Posterior { get; }
 
-    /// <summary>Joint belief of the present state and the constants.</summary>
+    /// <summary>Joint belief of the present state and the constants, mixed over the ways to read the record.</summary>
     public GaussianState Last { get; }
+
+    /// <summary>The same, one for each way to read the record (scatter of the person, rival explanations), with its weight.</summary>
+    public IReadOnlyList<(GaussianState Belief, double Weight)> Parts => [.. parts.Select(p => (p.Last, p.Way.Weight))];
+
+    /// <summary>How much the readings of the person who reads most scatter, against the starting values.</summary>
+    public double ScatterFactor => Track.People.Where(p => p.Readings > 0).MaxBy(p => p.Readings)?.Mean ?? 1;
 
     /// <summary>Estimates the unit's steel.</summary>
     /// <param name="track">The unit's entries.</param>
-    /// <param name="warm">An earlier posterior of the same track, to start from; null for a cold start.</param>
-    public static SteelBelief Of(UnitTrack track, Posterior? warm = null)
+    /// <param name="warm">An earlier estimate of the same unit, to start from; null for a cold start.</param>
+    public static SteelBelief Of(UnitTrack track, SteelBelief? warm = null)
     {
         ArgumentNullException.ThrowIfNull(track);
-        return new(track, Solver.Solve(track.Chain, Options, warm));
+        var parts = new List<(Reading, Posterior, GaussianState)>();
+        foreach (var way in track.WaysToRead())
+        {
+            var options = Options with { SpreadByGroup = way.SpreadByPerson, SpreadOf = way.SpreadOf };
+            var start = warm?.parts.Find(p => p.Way.Name == way.Name).Posterior ?? warm?.Posterior;
+            if (start is not null && start.StepCount > track.Chain.StepCount) start = null;      // lived again since
+            var posterior = Solver.Solve(track.Chain, options, start);
+            parts.Add((way, posterior, posterior.LastState()));
+        }
+        return new(track, parts);
     }
 
     /// <summary>Clearance at a station (0, 1, 2), bow included, µm.</summary>
@@ -82,7 +102,7 @@ public sealed class SteelBelief
     /// <summary>The largest clearance + edge of the three stations, µm; from seeded draws, as a largest is not bell-shaped.</summary>
     public Estimate UsableGapUm()
     {
-        var draws = SteelDraws.Of(Last, DrawCount, Seed, extra: 0);
+        var draws = SteelDraws.Of(Parts, DrawCount, Seed, extra: 0);
         var largest = new double[DrawCount];
         var unit = Track.Unit;
         Span<double> weight = stackalloc double[6];
@@ -104,7 +124,7 @@ public sealed class SteelBelief
         ArgumentNullException.ThrowIfNull(check);
         var (m, v) = Last.Predict(check.Terms);
         var into = new double[check.CutPoints.Length + 1];
-        Categories.Probabilities(m, v, check.SdUm, check.CutPoints, into);
+        Categories.Probabilities(m, v, check.SdUm * ScatterFactor, check.CutPoints, into);
         return into;
     }
 

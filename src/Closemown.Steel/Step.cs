@@ -58,6 +58,9 @@ internal sealed class Step
     /// <summary>Forgets a state and gives it a new mean and spread.</summary>
     public Step Reset(int state, Entries.Prior p) => Keep(state, 0).Add(state, p.Mean).Noise(state, p.Sd);
 
+    /// <summary>Spread of the noise on a state, µm.</summary>
+    public double SdUm(int state) => Math.Sqrt(variance[state]);
+
     public void MoveForward(ForwardPass pass)
     {
         Span<double> sd = stackalloc double[D];
@@ -65,6 +68,7 @@ internal sealed class Step
         pass.Move(a, b, offset, sd);
     }
 
+    /// <summary>Adds the step to a chain: one factor for each component of the state, in order.</summary>
     public void AddTo(ChainModel chain)
     {
         var t = chain.AddStep();

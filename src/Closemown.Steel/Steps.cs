@@ -154,13 +154,21 @@ internal static class Steps
         return step;
     }
 
-    /// <summary>Something did not fit: clearance and edge may have moved without an entry.</summary>
-    public static Step Doubt()
+    /// <summary>Something moved unseen (a strike while mowing, a part settling after a rebuild): ends, bow and edges may all be elsewhere.</summary>
+    public static Step Unseen()
     {
         var step = new Step();
-        for (var side = 0; side < 2; side++) step.Noise(side, 15);
-        foreach (var e in Edges) step.Noise(e, 6);
-        step.Noise(Layout.Bow, 5);
+        for (var side = 0; side < 2; side++) step.Noise(side, 20);
+        foreach (var e in Edges) step.Noise(e, 8);
+        return step.Noise(Layout.Bow, 10);
+    }
+
+    /// <summary>An adjuster moved less, or more, than was turned: by about a click.</summary>
+    public static Step Slipped(double left, double right)
+    {
+        var step = new Step();
+        if (left > 0) step.Noise(0, SteelDefaults.ClickUm.Mean);
+        if (right > 0) step.Noise(1, SteelDefaults.ClickUm.Mean);
         return step;
     }
 

@@ -10,9 +10,9 @@ public sealed record ReadingSurprise(IReadOnlyList<(int Station, double P)> At, 
 
 /// <summary>A unit's entries walked through in order: the chain they make, a running belief, and the bench memory.</summary>
 /// <remarks>
-/// The running belief (one pass of moment matching) serves what must be known at once: how odd a reading is, and how close the pair
-/// stood when it was lapped or mown. What people see comes from the whole chain (<see cref="SteelBelief"/>).
-/// Entries must be added in order of (at, id).
+/// The running belief (one pass of moment matching) serves what must be known at once: how odd a reading is, how much the person's
+/// readings scatter, what may lie behind readings that do not fit, and how close the pair stood when it was lapped or mown.
+/// What people see comes from the whole chain (<see cref="SteelBelief"/>). Entries must be added in order of (at, id).
 /// </remarks>
 public sealed class UnitTrack
 {
@@ -22,21 +22,30 @@ public sealed class UnitTrack
     /// <summary>Nothing is called unusual among the first readings.</summary>
     public const int FirstReadings = 10;
 
+    /// <summary>Rival explanations are weighed from a reading less probable than this on.</summary>
+    private const double OddBelow = 0.05;
+
     private readonly ChainModel chain = new(Layout.StateNames, Layout.ConstantNames);
-    private readonly ForwardPass pass;
-    private readonly List<(Entry Entry, double Surprise)> unusual = [];
+    private readonly RunningBelief running;
+    private readonly List<Moment> moments = [];
+    private readonly List<RunningBelief> before = [];    // the running belief before each moment
+    private readonly Stack<RunningBelief> spare = [];
+    private readonly List<UnusualReading> unusual = [];
+    private readonly LearningOptions options;
+    private List<Rival> rivals = [];
     private double sand = 1;
     private int step;
 
     /// <summary>Starts a unit with nothing but its description.</summary>
-    public UnitTrack(UnitDescription unit)
+    public UnitTrack(UnitDescription unit, LearningOptions? options = null)
     {
         ArgumentNullException.ThrowIfNull(unit);
+        this.options = options ?? LearningOptions.All;
         Unit = unit;
         Strip = PaperStrip.Unknown(unit);
         step = chain.AddStep();
         StartingBelief.AddTo(chain, unit, Strip);
-        pass = new ForwardPass(Solver.Solve(chain).LastState());
+        running = new RunningBelief(Solver.Solve(chain).LastState(), this.options.Scatter ? Scatter.Factors : Scatter.Fixed);
     }
 
     public UnitDescription Unit { get; }
@@ -48,6 +57,9 @@ public sealed class UnitTrack
     public bool StripKnown { get; private set; }
 
     public BenchMemory Memory { get; } = new();
+
+    /// <summary>How often what was said came true.</summary>
+    public SaidScore Score { get; } = new();
 
     /// <summary>Readings so far, one a station.</summary>
     public int Readings { get; private set; }
@@ -62,10 +74,13 @@ public sealed class UnitTrack
     public bool FitSeen { get; private set; }
 
     /// <summary>Readings that were not like this unit, oldest first.</summary>
-    public IReadOnlyList<(Entry Entry, double Surprise)> Unusual => unusual;
+    public IReadOnlyList<UnusualReading> Unusual => unusual;
+
+    /// <summary>What is known of each person's scatter.</summary>
+    public IReadOnlyList<PersonScatter> People => [.. running.People];
 
     /// <summary>The running belief.</summary>
-    public GaussianState Running => pass.Current;
+    public GaussianState Running => running.Current;
 
     /// <summary>The chain so far, for the solver.</summary>
     public ChainModel Chain => chain;
@@ -73,10 +88,11 @@ public sealed class UnitTrack
     /// <summary>All entries of one unit (its own, and what is done to the turf it mows) as a track.</summary>
     /// <param name="name">The unit.</param>
     /// <param name="standing">Standing entries in order; those of other units are passed over.</param>
-    public static UnitTrack Of(string name, IReadOnlyList<Entry> standing)
+    /// <param name="options">What is learned; null for everything.</param>
+    public static UnitTrack Of(string name, IReadOnlyList<Entry> standing, LearningOptions? options = null)
     {
         ArgumentNullException.ThrowIfNull(standing);
-        var track = new UnitTrack(UnitDescription.Of(name, standing.Where(e => e.Unit == name && e.Is("unit"))));
+        var track = new UnitTrack(UnitDescription.Of(name, standing.Where(e => e.Unit == name && e.Is("unit"))), options);
         foreach (var e in standing) track.Add(e);
         return track;
     }
@@ -97,101 +113,176 @@ public sealed class UnitTrack
         Entries++;
         FitSeen |= e.Is("fit");
         var hours = e.Is("mow") ? MowingHours.Of(e, Unit) : 0;
-        UseStrip(e);
-        var surprise = Checks.Words.ContainsKey(e.Kind.Name) ? Read(e) : null;
-        if (surprise is null) Act(e, hours);
-        var odd = surprise is { } s && s.All < UnusualBelow && Readings > FirstReadings ? s.All : (double?)null;
-        if (odd is { } p) unusual.Add((e, p));
+        var newStrip = UseStrip(e);
+        if (e.Is("lap")) LastGrit = e.Number("grit") ?? LastGrit;
+        var reads = ReadsOf(e);
+        var person = reads.Count > 0 ? running.HandOf(e.By ?? "") : 0;
+        var moment = new Moment(e, hours, Memory.Direction, sand, newStrip, LastGrit, reads, person, chain.Mark(), step);
+        var isReading = Checks.Words.ContainsKey(e.Kind.Name) && reads.Count > 0;
+        ReadingSurprise? surprise = null;
+        var opens = newStrip is not null || reads.Count > 0 || moment.Moves(Unit, running.Current).Length > 0;
+        if (opens)
+        {
+            Remember(moment);
+            if (newStrip is not null) Move(Steps.NewStrip(newStrip));
+            if (isReading) surprise = Foresee(reads, person);
+            Live(moment, strip: false);
+        }
+        Turf(e);
+        var odd = surprise is { } s && s.All < UnusualBelow && Readings > FirstReadings && options.Rivals ? s.All : (double?)null;
+        if (surprise is { } seen && options.Rivals && (odd is not null || seen.All < OddBelow || rivals.Exists(r => r.Kind != RivalKind.Chance))) Weigh();
+        if (odd is { } p) unusual.Add(new(e, p));
+        if (unusual.Count > 0 && moments.Exists(m => m.Entry.Id == unusual[^1].Entry.Id) && surprise is not null) unusual[^1].Explanations = explanations;
         Memory.Add(e, hours, odd);
         return surprise;
     }
 
-    private void UseStrip(Entry e)
-    {
-        if (e.Is("strip")) Change(PaperStrip.Of(e));
-        else if (e.Kind.IndexOf("stripUm") >= 0 && e.Number("stripUm") is { } um && Math.Abs(um - Strip.Um) > 0.5) Change(PaperStrip.Told(um));
+    private List<Explanation> explanations = [];
 
-        void Change(PaperStrip strip)
+    /// <summary>The ways to read the record that are still open: scatter of the main person and rival explanations, each with its weight.</summary>
+    internal List<Reading> WaysToRead()
+    {
+        var ways = new List<Reading>();
+        var best = running.BestFactors;
+        foreach (var (factors, w) in ScatterWays())
         {
-            Strip = strip;
-            StripKnown = true;
-            Move(Steps.NewStrip(strip));
+            if (rivals.Count == 0) ways.Add(new(factors, null, w, $"{string.Join('/', factors)}"));
+            foreach (var r in rivals) ways.Add(new(factors, SpreadOf(r), w * r.Weight, $"{string.Join('/', factors)} {r.Kind} {(r.Moment < 0 ? "" : moments[r.Moment].Entry.Id)} {r.Read}"));
+        }
+        return Reading.Trimmed(ways);
+
+        IEnumerable<(double[] Factors, double Weight)> ScatterWays()
+        {
+            if (!options.Scatter || running.People.FirstOrDefault(p => p.Readings > 0) is null) return [(best, 1.0)];
+            var person = running.People.ElementAt(running.Main);
+            return person.Weights.Select((w, g) =>
+            {
+                var factors = (double[])best.Clone();
+                factors[running.Main] = person.Factors[g];
+                return (factors, w);
+            });
         }
     }
 
-    private ReadingSurprise? Read(Entry e)
+    private PaperStrip? UseStrip(Entry e)
     {
-        var reads = Checks.Read(e, Unit, Strip);
-        if (reads.Count == 0) return null;                // a swath that says only what was heard
+        PaperStrip? strip = null;
+        if (e.Is("strip")) strip = PaperStrip.Of(e);
+        else if (e.Kind.IndexOf("stripUm") >= 0 && e.Number("stripUm") is { } um && Math.Abs(um - Strip.Um) > 0.5) strip = PaperStrip.Told(um);
+        if (strip is not null) (Strip, StripKnown) = (strip, true);
+        return strip;
+    }
+
+    private List<CheckRead> ReadsOf(Entry e) => e.Is("square-up")
+        ? [.. ((int[])[0, 2]).Select(s => new CheckRead(Checks.Of("paper-drag", s, Unit, Strip), 1, 0, 0))]
+        : Checks.Read(e, Unit, Strip);                    // empty for a swath that says only what was heard
+
+    private ReadingSurprise Foresee(List<CheckRead> reads, int person)
+    {
         var at = new List<(int Station, double P)>(3);
-        foreach (var read in reads) at.Add((read.Check.Station, read.Surprise(pass)));
-        var all = Surprise.OfSeveral([.. at.Select(a => a.P)]);
-        Readings += reads.Count;
-        if (all < UnusualBelow && Readings > FirstReadings) Move(Steps.Doubt());
-        Observe(reads);
-        return new(at, all);
-    }
-
-    private void Act(Entry e, double hours)
-    {
-        switch (e.Kind.Name)
-        {
-            case "mow":
-                Move(Steps.Mow(hours, sand, pass.Current));
-                sand = 1 + ((sand - 1) / 2);
-                if (sand < 1.1) sand = 1;
-                break;
-            case "work":
-                if (e.Word("what") == "topdress") sand = 8;         // × 8 ± 5, halving each mowing (priors: assumption)
-                break;
-            case "clicks":
-                Move(Steps.Clicks(e.Number("left") ?? 0, e.Number("right") ?? 0, Memory.Direction));
-                break;
-            case "lap":
-                LastGrit = e.Number("grit") ?? LastGrit;
-                Move(Steps.Lap(e.Number("minutes")!.Value, e.Number("grit"), Unit, pass.Current));
-                break;
-            case "square-up":
-                Move(Steps.SquareUp());
-                Observe([.. ((int[])[0, 2]).Select(s => new CheckRead(Checks.Of("paper-drag", s, Unit, Strip), 1, 0, 0))]);
-                break;
-            case "stone":
-                Move(Steps.Stone(e.Word("what")!));
-                break;
-            case "grind":
-                Move(Steps.Grind(e.Word("what")!));
-                break;
-            case "rebuild":
-                Move(Steps.Rebuild(e.Flag("newKnife") ?? false, e.Flag("groundOnBar") ?? false));
-                break;
-            case "strike":
-                Move(Steps.Strike(Stations.IndexOf(e.Word("where"))));
-                break;
-        }
-    }
-
-    /// <summary>Readings of one entry have no order, but one pass needs one: the mean of left to right and right to left favours neither end.</summary>
-    private void Observe(List<CheckRead> reads)
-    {
-        var back = pass.Copy();
         foreach (var read in reads)
         {
-            read.AddTo(chain, step);
-            read.Observe(pass);
+            var p = running.Probabilities(read, person, out var seen);
+            Score.Add(p, seen);
+            at.Add((read.Check.Station, Surprise.OfCategory(p, seen)));
         }
-        if (reads.Count < 2) return;
-        foreach (var read in Enumerable.Reverse(reads)) read.Observe(back);
-        for (var i = 0; i < pass.Current.Mean.Length; i++) pass.Current.Mean[i] = (pass.Current.Mean[i] + back.Current.Mean[i]) / 2;
-        for (var i = 0; i < pass.Current.Covariance.Length; i++) pass.Current.Covariance[i] = (pass.Current.Covariance[i] + back.Current.Covariance[i]) / 2;
+        Readings += reads.Count;
+        return new(at, Surprise.OfSeveral([.. at.Select(a => a.P)]));
     }
 
-    private void Move(params ReadOnlySpan<Step> steps)
+    /// <summary>Turf work and mowing change how fast the edges dull: topdressing × 8 ± 5, halving each mowing (common practice, no source).</summary>
+    private void Turf(Entry e)
     {
-        foreach (var s in steps)
+        if (e.Is("mow"))
         {
-            s.AddTo(chain);
-            step++;
-            s.MoveForward(pass);
+            sand = 1 + ((sand - 1) / 2);
+            if (sand < 1.1) sand = 1;
         }
+        else if (e.Is("work") && e.Word("what") == "topdress")
+        {
+            sand = 8;
+        }
+    }
+
+    private void Remember(Moment moment)
+    {
+        if (moments.Count == Rivals.Window)
+        {
+            moments.RemoveAt(0);
+            spare.Push(before[0]);
+            before.RemoveAt(0);
+            rivals = [.. rivals.Select(r => r with { Moment = r.Moment - 1 }).Where(r => r.Kind == RivalKind.Chance || r.Moment >= 0)];
+            if (rivals.Count == 1) rivals.Clear();
+        }
+        moments.Add(moment);
+        if (spare.TryPop(out var kept)) kept.CopyFrom(running);
+        else kept = running.Copy();
+        before.Add(kept);
+    }
+
+    private void Live(Moment m, bool strip = true)
+    {
+        if (strip && m.NewStrip is { } s) Move(Steps.NewStrip(s));
+        m.MoveFactor = -1;
+        foreach (var move in m.Moves(Unit, running.Current))
+        {
+            m.MoveFactor = chain.FactorCount;
+            for (var i = 0; i < m.MoveSdUm.Length; i++) m.MoveSdUm[i] = move.SdUm(i);
+            Move(move);
+        }
+        if (m.Jump is { } jump) Move(jump);
+        var reads = m.Standing;
+        m.ReadFactor = chain.FactorCount;
+        foreach (var read in reads) read.AddTo(chain, step, m.Person);
+        if (reads.Count > 0) running.Observe(reads, m.Person);
+    }
+
+    private void Move(Step s)
+    {
+        s.AddTo(chain);
+        step++;
+        running.Move(s);
+    }
+
+    /// <summary>Compares the rival explanations; one that is as good as certain is taken, and the latest entries are lived again with it.</summary>
+    private void Weigh()
+    {
+        rivals = Rivals.Of(moments, before, running, Unit);
+        explanations = [.. rivals.Select(r => new Explanation(r.Kind, r.Moment < 0 ? null : moments[r.Moment].Entry, r.Read < 0 ? -1 : moments[r.Moment].Reads[r.Read].Check.Station, r.Weight))];
+        var top = rivals[0];
+        if (top.Kind == RivalKind.Chance)
+        {
+            if (rivals.Count == 1) rivals.Clear();
+            return;
+        }
+        if (top.Weight < Rivals.Taken) return;
+        var at = moments[top.Moment];
+        if (top.Read >= 0) at.Mistaken[top.Read] = true;
+        else at.Jump = top.Jump;
+        rivals.Clear();
+        chain.BackTo(at.Mark);
+        step = at.Step;
+        running.CopyFrom(before[top.Moment]);
+        for (var i = top.Moment; i < moments.Count; i++)
+        {
+            before[i].CopyFrom(running);
+            (moments[i].Mark, moments[i].Step) = (chain.Mark(), step);
+            Live(moments[i]);
+        }
+    }
+
+    /// <summary>How a rival changes the chain's factors: a mistaken reading says nothing, a jump is more noise on a step.</summary>
+    private Dictionary<int, double>? SpreadOf(Rival r)
+    {
+        if (r.Kind == RivalKind.Chance) return null;
+        var m = moments[r.Moment];
+        if (r.Read >= 0) return new() { [m.ReadFactor + m.Mistaken.Take(r.Read).Count(x => !x)] = double.PositiveInfinity };
+        var spread = new Dictionary<int, double>();
+        for (var i = 0; i < Layout.StateSize; i++)
+        {
+            var jump = r.Jump!.SdUm(i);
+            spread[m.MoveFactor + i] = Math.Sqrt((m.MoveSdUm[i] * m.MoveSdUm[i]) + (jump * jump));
+        }
+        return spread;
     }
 }

@@ -1,3 +1,4 @@
+using Closemown.Advice;
 using Closemown.Entries;
 using Closemown.Quantities;
 using Closemown.Steel;
@@ -32,10 +33,11 @@ internal static class SteelText
     /// <summary>Readings that were not like this mower, the last three.</summary>
     public static IEnumerable<string> Unusual(SteelBelief b, WritingStyle style, int width)
     {
-        foreach (var (entry, surprise) in b.Track.Unusual.TakeLast(3))
+        foreach (var unusual in b.Track.Unusual.TakeLast(3))
         {
+            var (entry, surprise) = (unusual.Entry, unusual.Surprise);
             var now = b.Track.Memory.Unusual is { } odd && odd.Entry.Id == entry.Id;
-            foreach (var line in Wrap.Text($"{EntryWords.When(entry.At)}: {EntryWords.Short(entry, style)} was not like this mower ({Chance.OneIn(surprise)}){(now ? "; read it again before anything is turned" : "")}.", width)) yield return line;
+            foreach (var line in Wrap.Text($"{EntryWords.When(entry.At)}: {EntryWords.Short(entry, style)} was not like this mower ({Chance.OneIn(surprise)}){(now ? "; read it again before anything is turned" : "")}.{(ExplanationSpeech.Sentence(unusual.Explanations) is { } said ? " " + said : "")}", width)) yield return line;
         }
     }
 

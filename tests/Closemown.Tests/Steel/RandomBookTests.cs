@@ -102,7 +102,7 @@ public sealed class RandomBookTests
     {
         RandomBooks.OfUpTo(30).Sample(bodies =>
         {
-            var earlier = SteelBook.Belief(bodies[..^1]).Posterior;
+            var earlier = SteelBook.Belief(bodies[..^1]);
             var track = SteelBook.Track(bodies);
             var warm = SteelBelief.Of(track, earlier);
             var cold = SteelBelief.Of(track);

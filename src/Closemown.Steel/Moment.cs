@@ -1,0 +1,59 @@
+using Closemown.Entries;
+using Closemown.Estimation;
+
+namespace Closemown.Steel;
+
+/// <summary>One entry of the latest ones, with all that is needed to live it again.</summary>
+internal sealed class Moment(Entry entry, double hours, (int Left, int Right) direction, double sand, PaperStrip? newStrip, double? grit, IReadOnlyList<CheckRead> reads, int person, ChainMark mark, int step)
+{
+    public Entry Entry { get; } = entry;
+    public double Hours { get; } = hours;
+
+    /// <summary>Direction of the last move of each adjuster before it.</summary>
+    public (int Left, int Right) Direction { get; } = direction;
+
+    /// <summary>How many times faster the edges dulled then.</summary>
+    public double Sand { get; } = sand;
+
+    /// <summary>The strip that it brought into use; null for none.</summary>
+    public PaperStrip? NewStrip { get; } = newStrip;
+    public double? Grit { get; } = grit;
+    public IReadOnlyList<CheckRead> Reads { get; } = reads;
+
+    /// <summary>Who read.</summary>
+    public int Person { get; } = person;
+
+    /// <summary>The chain and its step before it.</summary>
+    public ChainMark Mark { get; set; } = mark;
+    public int Step { get; set; } = step;
+
+    /// <summary>The chain's factor of the first noise of its last step, −1 where it moved nothing; and those spreads.</summary>
+    public int MoveFactor { get; set; } = -1;
+    public double[] MoveSdUm { get; } = new double[Layout.StateSize];
+
+    /// <summary>The chain's factor of its first reading.</summary>
+    public int ReadFactor { get; set; } = -1;
+
+    /// <summary>Readings that were found to be mistaken: they count no more.</summary>
+    public bool[] Mistaken { get; } = new bool[reads.Count];
+
+    /// <summary>What it was found to have moved besides what it said; null for nothing.</summary>
+    public Step? Jump { get; set; }
+
+    /// <summary>Readings that count.</summary>
+    public IReadOnlyList<CheckRead> Standing => Array.TrueForAll(Mistaken, m => !m) ? Reads : [.. Reads.Where((_, i) => !Mistaken[i])];
+
+    /// <summary>What it does to the steel, given the belief just before.</summary>
+    public Step[] Moves(UnitDescription unit, GaussianState belief) => Entry.Kind.Name switch
+    {
+        "mow" => [Steps.Mow(Hours, Sand, belief)],
+        "clicks" => [Steps.Clicks(Entry.Number("left") ?? 0, Entry.Number("right") ?? 0, Direction)],
+        "lap" => [Steps.Lap(Entry.Number("minutes")!.Value, Grit, unit, belief)],
+        "square-up" => Steps.SquareUp(),
+        "stone" => [Steps.Stone(Entry.Word("what")!)],
+        "grind" => Steps.Grind(Entry.Word("what")!),
+        "rebuild" => Steps.Rebuild(Entry.Flag("newKnife") ?? false, Entry.Flag("groundOnBar") ?? false),
+        "strike" => [Steps.Strike(Stations.IndexOf(Entry.Word("where")))],
+        _ => [],
+    };
+}

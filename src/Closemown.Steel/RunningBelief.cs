@@ -1,0 +1,183 @@
+using Closemown.Estimation;
+
+namespace Closemown.Steel;
+
+/// <summary>One-pass beliefs side by side: one for each factor of scatter of each person who reads.</summary>
+/// <remarks>They weigh the factors by what each said before the reading was seen. What people see comes from the whole chain.</remarks>
+internal sealed class RunningBelief
+{
+    private readonly List<Hand> hands;
+    private readonly IReadOnlyList<double> factors;
+    private readonly ForwardPass back;
+    private int main;
+
+    public RunningBelief(GaussianState start, IReadOnlyList<double> factors)
+    {
+        this.factors = factors;
+        back = new ForwardPass(start);
+        hands = [new Hand(null, start, factors)];
+    }
+
+    private RunningBelief(RunningBelief other)
+    {
+        factors = other.factors;
+        back = new ForwardPass(other.Current);
+        hands = [.. other.hands.Select(h => new Hand(h))];
+        main = other.main;
+    }
+
+    /// <summary>The belief under the likeliest scatter of the person who read most.</summary>
+    public GaussianState Current => hands[main].Passes[hands[main].Best].Current;
+
+    /// <summary>The likeliest factor of each person, by number.</summary>
+    public double[] BestFactors => [.. hands.Select(h => factors[h.Best])];
+
+    /// <summary>Logarithm of what the likeliest factor of the main person has said of all readings so far.</summary>
+    public double LogEvidence(int factor) => hands[main].Log[factor];
+
+    public double LogEvidence(int hand, int factor) => hands[hand].Log[factor];
+
+    public int HandCount => hands.Count;
+
+    /// <summary>The likeliest factor's number, of the person who read most.</summary>
+    public int Best => hands[main].Best;
+
+    public int Main => main;
+
+    public GaussianState At(int hand, int factor) => hands[hand].Passes[factor].Current;
+
+    public IEnumerable<PersonScatter> People => hands.Where(h => h.By is not null).Select(h => new PersonScatter(h.By!, h.Readings, factors, h.Weights()));
+
+    public RunningBelief Copy() => new(this);
+
+    public void CopyFrom(RunningBelief other)
+    {
+        while (hands.Count > other.hands.Count) hands.RemoveAt(hands.Count - 1);
+        for (var i = 0; i < other.hands.Count; i++)
+        {
+            if (i < hands.Count) hands[i].CopyFrom(other.hands[i]);
+            else hands.Add(new Hand(other.hands[i]));
+        }
+        main = other.main;
+    }
+
+    /// <summary>The number of a person; a new one starts from what is known so far.</summary>
+    public int HandOf(string by)
+    {
+        for (var i = 0; i < hands.Count; i++)
+        {
+            if (hands[i].By == by) return i;
+        }
+        if (hands[0].By is null)
+        {
+            hands[0].By = by;
+            return 0;
+        }
+        hands.Add(new Hand(by, Current, factors));
+        return hands.Count - 1;
+    }
+
+    public void Move(Step step)
+    {
+        foreach (var hand in hands)
+        {
+            foreach (var pass in hand.Passes) step.MoveForward(pass);
+        }
+    }
+
+    /// <summary>Probability of each category of a reading, over the person's factors.</summary>
+    public double[] Probabilities(CheckRead read, int hand, out int seen)
+    {
+        seen = 0;
+        var weights = hands[hand].Weights();
+        double[]? all = null;
+        for (var g = 0; g < factors.Count; g++)
+        {
+            var p = read.Probabilities(hands[hand].Passes[g], factors[g], out seen);
+            all ??= new double[p.Length];
+            for (var c = 0; c < p.Length; c++) all[c] += weights[g] * p[c];
+        }
+        return all!;
+    }
+
+    public void Observe(IReadOnlyList<CheckRead> reads, int by)
+    {
+        var best = BestFactors;
+        for (var i = 0; i < hands.Count; i++)
+        {
+            for (var g = 0; g < factors.Count; g++)
+                hands[i].Log[g] += BothWays(hands[i].Passes[g], back, reads, i == by ? factors[g] : best[by]);
+        }
+        hands[by].Readings += reads.Count;
+        if (hands[by].Readings > hands[main].Readings) main = by;
+    }
+
+    /// <summary>Readings of one entry have no order, but one pass needs one: the mean of left to right and right to left favours neither end.</summary>
+    /// <returns>Logarithm of the probability of the readings before they were seen.</returns>
+    public static double BothWays(ForwardPass pass, ForwardPass back, IReadOnlyList<CheckRead> reads, double factor)
+    {
+        if (reads.Count == 0) return 0;
+        if (reads.Count == 1) return reads[0].Observe(pass, factor);
+        back.CopyFrom(pass.Current);
+        double there = 0, home = 0;
+        for (var i = 0; i < reads.Count; i++) there += reads[i].Observe(pass, factor);
+        for (var i = reads.Count - 1; i >= 0; i--) home += reads[i].Observe(back, factor);
+        double[] mean = pass.Current.Mean, covariance = pass.Current.Covariance;
+        for (var i = 0; i < mean.Length; i++) mean[i] = (mean[i] + back.Current.Mean[i]) / 2;
+        for (var i = 0; i < covariance.Length; i++) covariance[i] = (covariance[i] + back.Current.Covariance[i]) / 2;
+        return (there + home) / 2;
+    }
+
+    private sealed class Hand
+    {
+        public Hand(string? by, GaussianState start, IReadOnlyList<double> factors)
+        {
+            By = by;
+            Passes = [.. factors.Select(_ => new ForwardPass(start))];
+            Log = [.. factors.Select(Scatter.LogPrior)];
+        }
+
+        public Hand(Hand other)
+        {
+            (By, Readings) = (other.By, other.Readings);
+            Passes = Array.ConvertAll(other.Passes, p => p.Copy());
+            Log = [.. other.Log];
+        }
+
+        public string? By;
+        public readonly ForwardPass[] Passes;
+        public readonly double[] Log;
+        public int Readings;
+
+        public int Best
+        {
+            get
+            {
+                var best = 0;
+                for (var g = 1; g < Log.Length; g++)
+                {
+                    if (Log[g] > Log[best]) best = g;
+                }
+                return best;
+            }
+        }
+
+        public double[] Weights()
+        {
+            var top = Log[Best];
+            var w = Array.ConvertAll(Log, l => Math.Exp(l - top));
+            var sum = w.Sum();
+            return Array.ConvertAll(w, x => x / sum);
+        }
+
+        public void CopyFrom(Hand other)
+        {
+            (By, Readings) = (other.By, other.Readings);
+            for (var g = 0; g < Passes.Length; g++)
+            {
+                Passes[g].CopyFrom(other.Passes[g].Current);
+                Log[g] = other.Log[g];
+            }
+        }
+    }
+}
