@@ -1,30 +1,63 @@
-using Closemown.Estimation;
+using Closemown.Advice;
+using Closemown.Bench.Workshop.Strategies;
 
 namespace Closemown.Bench.Workshop;
 
 /// <summary>How one mowing went.</summary>
-/// <param name="InTolerance">All three stations from −6 to 35 µm before it.</param>
+/// <param name="InTolerance">All three stations within the band before it.</param>
 /// <param name="Clean">Share of leaf cut clean.</param>
-/// <param name="PressedUm">How deep the closest station pressed.</param>
-/// <param name="Minutes">Minutes at the bench before it.</param>
-internal readonly record struct Mowing(bool InTolerance, double Clean, double PressedUm, double Minutes);
+/// <param name="PressedUm">How deep the closest station pressed before it.</param>
+/// <param name="TiltUm">How far left and right stood apart before it.</param>
+/// <param name="Minutes">Minutes of the person's time for it.</param>
+/// <param name="Sat">Whether there was a sitting at the bench before it.</param>
+/// <param name="SteelUm">Steel taken off knife and reel.</param>
+/// <param name="LapMinutes">Minutes lapped.</param>
+/// <param name="Loss">All of it in minutes.</param>
+internal readonly record struct Mowing(bool InTolerance, double Clean, double PressedUm, double TiltUm, double Minutes, bool Sat, double SteelUm, double LapMinutes, double Loss);
 
 /// <summary>A season of one unit under one strategy.</summary>
-internal sealed record Season(IReadOnlyList<Mowing> Mowings, double LappedMinutes)
+internal sealed record Season(int Seed, IReadOnlyList<Mowing> Mowings, IReadOnlyList<Said> Said)
 {
-    /// <summary>Before each mowing the strategy works on the unit and says how many minutes that took; then it mows.</summary>
-    public static Season Of(CuttingUnit unit, int mowings, Func<CuttingUnit, double> atTheBench, Action<CuttingUnit> mown)
+    /// <summary>Before each mowing the strategy works on the unit; then it mows.</summary>
+    /// <param name="seed">The unit and its season.</param>
+    /// <param name="c">What it is lived under.</param>
+    /// <param name="mowings">How many.</param>
+    /// <param name="make">The strategy.</param>
+    /// <param name="set">Prices for the loss.</param>
+    /// <param name="watch">Told before each mowing, and once more after the last look.</param>
+    public static Season Of(int seed, Circumstances c, int mowings, Func<CuttingUnit, IStrategy> make, AdviceSettings set, ISeasonWatch? watch = null)
     {
+        var unit = new CuttingUnit(UnitMake.Of(seed, c), c.Hours);
+        var bench = new BenchWork(unit, new Hand(unit, c));
+        var strategy = make(unit);
         var done = new List<Mowing>();
-        for (var k = 0; k < mowings; k++)
+        var said = new List<Said>();
+        watch?.Begins(unit, strategy, c);
+        for (var k = 1; k <= mowings; k++)
         {
-            var minutes = atTheBench(unit);
-            var gaps = Enumerable.Range(0, 3).Select(unit.Gap).ToArray();
-            var clean = Enumerable.Range(0, 3).Average(s => NormalMath.Phi((40 - gaps[s] - unit.Edge(s)) / 8));
-            done.Add(new(gaps.Min() >= -6 && gaps.Max() <= 35, clean, Math.Max(0, -gaps.Min()), minutes));
-            unit.Mow();
-            mown(unit);
+            var (steel, lapped) = (unit.SteelUm, unit.LapMinutes);
+            bench.NewSitting();
+            strategy.Work(bench);
+            if (strategy is Guided guided) said.AddRange(Workshop.Said.Before(k, unit, guided.Steel()));
+            var (inTolerance, pressed, tilt, sat) = (Loss.InTolerance(unit), Loss.PressedUm(unit), Math.Abs(unit.Gap(0) - unit.Gap(2)), bench.Opened);
+            watch?.BeforeMowing(k, bench.Minutes);
+            var outing = unit.Mow();
+            strategy.Mown(bench, outing.Strike is { Seen: true } ? outing.Strike : null);
+            watch?.AfterMowing(outing);
+            var used = unit.SteelUm - steel;
+            var loss = Loss.Of(set, outing.Clean, inTolerance ? 0 : 1, pressed, c.Hours) + Loss.Steel(set, used) + (set.PriceOfMinute * bench.Minutes);
+            done.Add(new(inTolerance, outing.Clean, pressed, tilt, bench.Minutes, sat, used, unit.LapMinutes - lapped, loss));
         }
-        return new(done, unit.Lapped);
+        return new(seed, done, said);
     }
+}
+
+/// <summary>Looks on while a season is lived.</summary>
+internal interface ISeasonWatch
+{
+    void Begins(CuttingUnit unit, IStrategy strategy, Circumstances c);
+
+    void BeforeMowing(int mowing, double minutes);
+
+    void AfterMowing(Outing outing);
 }

@@ -1,0 +1,8 @@
+namespace Closemown.Bench.Workshop;
+
+/// <summary>What a season is lived under.</summary>
+/// <param name="Hours">Hours a mowing.</param>
+/// <param name="Fingers">How many times worse than usual the hands are: scatter of paper, drag and contact.</param>
+/// <param name="StripOffUm">How much thicker the strip is than stated, beyond its own scatter.</param>
+/// <param name="Mistakes">Share of readings written down as the word next to the one read.</param>
+internal sealed record Circumstances(double Hours = 1, double Fingers = 1, double StripOffUm = 0, double Mistakes = 0);

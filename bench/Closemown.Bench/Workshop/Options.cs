@@ -1,0 +1,32 @@
+using System.Globalization;
+using Closemown.Advice;
+
+namespace Closemown.Bench.Workshop;
+
+/// <summary>Options of the workshop's commands, the same for all of them.</summary>
+internal sealed class Options(string[] args)
+{
+    public const string Help = "--units N --mowings N --first SEED --hours H --fingers F --strip-off UM --mistakes SHARE --price P --blunt-mowings B --strategy NAME,… --jobs N";
+
+    public int Whole(string name, int byDefault) => (int)Number(name, byDefault);
+
+    public double Number(string name, double byDefault) => Word(name) is { } text ? double.Parse(text, CultureInfo.InvariantCulture) : byDefault;
+
+    public string? Word(string name) => Array.IndexOf(args, name) is var i and >= 0 && i + 1 < args.Length ? args[i + 1] : null;
+
+    public bool Has(string name) => args.Contains(name);
+
+    public int Jobs => Whole("--jobs", Environment.ProcessorCount);
+
+    public int[] Seeds(int byDefault) => [.. Enumerable.Range(Whole("--first", 1), Whole("--units", byDefault))];
+
+    public Circumstances Circumstances(double hours = 1) => new(Number("--hours", hours), Number("--fingers", 1), Number("--strip-off", 0), Number("--mistakes", 0));
+
+    public AdviceSettings Settings => AdviceSettings.Default with
+    {
+        PriceOfMinute = Number("--price", 1),
+        BluntMowings = Number("--blunt-mowings", AdviceSettings.Default.BluntMowings),
+        CheckShare = Number("--check-share", AdviceSettings.Default.CheckShare),
+        GuardUm = Number("--guard", AdviceSettings.Default.GuardUm),
+    };
+}

@@ -1,0 +1,144 @@
+using System.Globalization;
+using System.Text.Json.Nodes;
+using Closemown.Advice;
+using Closemown.Book;
+using Closemown.Entries;
+using Closemown.Pipe;
+
+namespace Closemown.Bench.Workshop.Strategies;
+
+/// <summary>A person who writes down what is seen and does what Closemown says, through the pipe's own path.</summary>
+internal sealed class Guided : IStrategy
+{
+    private const int MostSteps = 40;
+    private const double WorkshopAsRepairedMinutes = 100;     // a repair that takes longer is the grinder's
+    private const string Unit = "unit";
+    private static readonly TimeSpan Minute = TimeSpan.FromMinutes(1);
+    private readonly Conversation talk;
+    private readonly GuidedManner manner;
+    private DateTimeOffset now = new(2000, 4, 1, 9, 0, 0, TimeSpan.Zero);
+
+    public Guided(AdviceSettings settings, bool own, GuidedManner? manner = null)
+    {
+        this.manner = manner ?? new();
+        talk = new Conversation(new MemoryBook(), settings, Phrasing.Plain, new SequentialIds().Next, () => now);
+        var unit = Entry("unit");
+        unit["blades"] = UnitMake.Blades;
+        if (this.manner.Priors.Count > 0) unit["priors"] = new JsonObject(this.manner.Priors.Select(p => KeyValuePair.Create<string, JsonNode?>(p.Name, new JsonArray(p.Mean, p.Sd))));
+        Write(unit);
+        var strip = Entry("strip");
+        (strip["um"], strip["sdUm"]) = (80, 4);
+        Write(strip);
+        if (!own) return;
+        var grind = Entry("grind");
+        grind["what"] = "both";
+        Write(grind);
+        var rebuild = Entry("rebuild");
+        rebuild["groundOnBar"] = true;
+        Write(rebuild);
+    }
+
+    /// <summary>Told of every entry, with the step that it answers; null where it answers none.</summary>
+    public Action<JsonObject, JsonNode?>? Wrote { get; set; }
+
+    public void Work(BenchWork bench)
+    {
+        if (manner.FixedChecks)
+        {
+            WriteReading(bench, "contact", [0, 2], null);
+            WriteReading(bench, "paper-cut", [0, 1, 2], null);
+        }
+        for (var i = 0; i < MostSteps; i++)
+        {
+            var step = Next(manner.AtBench || bench.Opened);
+            if ((string)step["do"]! == "mow") break;
+            Do(bench, step);
+        }
+    }
+
+    public void Mown(BenchWork bench, Strike? heard)
+    {
+        var mow = Entry("mow");
+        mow["hours"] = bench.Hours;
+        now += TimeSpan.FromHours(bench.Hours);
+        Write(mow);
+        WriteReading(bench, "swath", [0, 1, 2], null);
+        if (heard is not null)
+        {
+            var strike = Entry("strike");
+            if (heard.PlaceSeen) strike["where"] = Stations.All[heard.Station];
+            Write(strike);
+        }
+        now += manner.DaysApart;
+    }
+
+    public JsonNode Steel() => Say("""{"ask":"steel","unit":"unit"}""")["steel"]!;
+
+    public JsonNode Next(bool atBench) => Say(atBench ? """{"ask":"next","unit":"unit","atBench":true}""" : """{"ask":"next","unit":"unit"}""")["next"]!;
+
+    private void Do(BenchWork bench, JsonNode step)
+    {
+        var act = (string)step["do"]!;
+        var entry = Entry(act);
+        switch (act)
+        {
+            case "fit":
+                (entry["playLeft"], entry["playRight"], entry["knifeScrews"]) = ("none", "none", "tight");
+                bench.LookAtFit();
+                break;
+            case "clicks":
+                var (left, right) = ((int?)step["left"] ?? 0, (int?)step["right"] ?? 0);
+                (entry["left"], entry["right"]) = (left, right);
+                bench.Turn(left, right);
+                break;
+            case "lap":
+                entry["minutes"] = (double)step["minutes"]!;
+                bench.Lap((double)step["minutes"]!);
+                break;
+            case "square-up":
+                entry["stripUm"] = 80;
+                bench.SquareUp();
+                break;
+            case "stone":
+                entry["what"] = "face";
+                bench.File();
+                break;
+            case "repair" when (double)step["takesMinutes"]! < WorkshopAsRepairedMinutes:
+                entry = Entry("rebuild");
+                bench.Reassemble();
+                break;
+            case "grind" or "repair":
+                entry = Entry("grind");
+                entry["what"] = "both";
+                bench.SendToGrind();
+                break;
+            default:
+                WriteReading(bench, act, [.. step["stations"]!.AsArray().Select(s => Stations.IndexOf((string?)s))], step);
+                return;
+        }
+        Write(entry, step);
+    }
+
+    private void WriteReading(BenchWork bench, string check, int[] at, JsonNode? step)
+    {
+        var entry = Entry(check);
+        foreach (var s in at) entry[Stations.All[s]] = bench.Read(check, s);
+        Write(entry, step);
+    }
+
+    private static JsonObject Entry(string kind) => new() { ["kind"] = kind, ["unit"] = Unit };
+
+    private void Write(JsonObject entry, JsonNode? step = null)
+    {
+        now += Minute;
+        entry["at"] = now.ToString("o", CultureInfo.InvariantCulture);
+        Say(entry.ToJsonString());
+        Wrote?.Invoke(entry, step);
+    }
+
+    private JsonNode Say(string line)
+    {
+        var answer = JsonNode.Parse(talk.Say(line))!;
+        return (bool)answer["ok"]! ? answer : throw new InvalidOperationException($"{line}\n{answer}");
+    }
+}
