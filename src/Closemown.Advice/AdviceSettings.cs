@@ -34,7 +34,7 @@ public sealed record AdviceSettings
     public double BluntAboveUm { get; init; } = 9;
 
     /// <summary>For how many mowings to come the bluntness carried forward is charged; docs/decisions/0007-bluntness-carried.md.</summary>
-    public double BluntMowings { get; init; } = 2;
+    public double BluntMowings { get; init; } = 1;
 
     /// <summary>Guard on the pressing side, µm.</summary>
     public double GuardUm { get; init; } = 4;

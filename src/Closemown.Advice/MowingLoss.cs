@@ -7,15 +7,16 @@ internal sealed class MowingLoss
 {
     private const double ToleranceSoftUm = 2;
     private readonly AdviceSettings set;
+    private readonly NipFuture future;
     private readonly double low;
     private readonly double high;
     private readonly double clean;
     private readonly double hours;
     private readonly double left0, left2;
 
-    public MowingLoss(AdviceSettings settings, UnitDescription unit, double hours)
+    public MowingLoss(AdviceSettings settings, UnitDescription unit, double hours, NipFuture future)
     {
-        (set, this.hours) = (settings, hours);
+        (set, this.hours, this.future) = (settings, hours, future);
         (low, high) = unit.BandUm;
         clean = unit.CleanUm.Mean;
         (left0, left2) = (unit.Weights(0).Left, unit.Weights(2).Left);
@@ -35,8 +36,8 @@ internal sealed class MowingLoss
         var outside = (Outside(first) + Outside(last)) / 2;
         var pressed = Math.Max(0, set.GuardUm - Math.Min(mid.GapLeft, Math.Min(mid.GapCentre, mid.GapRight)));
         var press = hours * ((set.PressedUmHour * Math.Min(pressed, set.PressingKneeUm)) + (set.HardPressedUmHour * Math.Max(0, pressed - set.PressingKneeUm)));
-        var blunt = set.BluntUm * set.BluntMowings * (Above(last.EdgeLeft) + Above(last.EdgeCentre) + Above(last.EdgeRight)) / 3;
-        return (set.TornMowing * torn) + (set.OutOfTolerance * outside) + press + blunt;
+        var carried = set.BluntMowings * (future.At(last.GapLeft, last.EdgeLeft) + future.At(last.GapCentre, last.EdgeCentre) + future.At(last.GapRight, last.EdgeRight)) / 3;
+        return (set.TornMowing * torn) + (set.OutOfTolerance * outside) + press + carried;
     }
 
     /// <summary>Share of leaf cut clean, 0–1.</summary>
@@ -91,8 +92,6 @@ internal sealed class MowingLoss
         var most = Math.Max(p.GapLeft, Math.Max(p.GapCentre, p.GapRight));
         return Step(-Math.Min(least - set.GuardUm - low, high - most) / ToleranceSoftUm);
     }
-
-    private double Above(double edge) => Math.Max(0, edge - set.BluntAboveUm);
 
     /// <summary>A smooth step from 0 to 1, within 0.01 of the normal distribution function.</summary>
     private static double Step(double z) => 1 / (1 + Math.Exp(-1.702 * z));

@@ -16,6 +16,7 @@ public sealed class NextStep
     private readonly UnitTrack track;
     private readonly BenchMemory memory;
     private readonly AdviceSettings set;
+    private readonly NextQuestion question;
     private readonly bool atBench;
     private readonly SittingNow sitting;
     private readonly double? grit;
@@ -23,7 +24,7 @@ public sealed class NextStep
 
     private NextStep(SteelBelief belief, AdviceSettings settings, NextQuestion question, IReadOnlyList<AdviceStep> declined)
     {
-        (this.belief, this.declined) = (belief, declined);
+        (this.belief, this.declined, this.question) = (belief, declined, question);
         track = belief.Track;
         memory = track.Memory;
         set = settings with { PriceOfMinute = question.PriceOfMinute };
@@ -53,7 +54,7 @@ public sealed class NextStep
         if (memory.LapsInVain >= AdviceSettings.LapRounds && !memory.PaperSinceLap && sitting.Open && !declined.Any(d => d.Do == "paper-cut"))
             return Advise(Ask("paper-cut", [0, 1, 2], ["Three rounds were lapped: does the strip cut better now?"]), null, [Rules.LapInVain]);
 
-        var ranking = new Ranking(belief, set, Candidates.Actions(belief, sitting, declined, set.Without), grit, sitting.Laps);
+        var ranking = new Ranking(belief, set, Candidates.Actions(belief, sitting, declined, set.Without), grit, sitting.Laps, opens: !question.AtBench);
         var offers = ranking.Checks(CheckOffer.All(track, sitting, set.Without).Where(o => !declined.Any(d => d.Do == o.Kind && d.Stations.SequenceEqual(o.At))));
         var open = atBench ? 0 : set.OpenSittingMinutes * set.PriceOfMinute;
         var best = ranking.Best;

@@ -27,10 +27,10 @@ internal sealed class Ranking
     private readonly double[][] loss;
     private readonly int[] contenders;                   // actions that a check may bring to the front: the others are too far behind
 
-    public Ranking(SteelBelief belief, AdviceSettings settings, List<SteelAction> actions, double? grit, int lapsBefore)
+    public Ranking(SteelBelief belief, AdviceSettings settings, List<SteelAction> actions, double? grit, int lapsBefore, bool opens)
     {
         (track, set, this.actions) = (belief.Track, settings, actions);
-        Mowing = new MowingLoss(settings, track.Unit, track.Memory.UsualHours);
+        Mowing = new MowingLoss(settings, track.Unit, track.Memory.UsualHours, NipFuture.Of(belief, settings, opens));
         draws = settings.Without.HasFlag(Ablation.Spread) ? SteelDraws.AtMean(belief.Last, DrawCount, ActionEffect.Extras) : SteelDraws.Of(belief.Parts, DrawCount, Seed, ActionEffect.Extras);
         scatter = belief.ScatterFactor;
         Grit = grit;

@@ -28,5 +28,7 @@ internal sealed class Options(string[] args)
         BluntMowings = Number("--blunt-mowings", AdviceSettings.Default.BluntMowings),
         CheckShare = Number("--check-share", AdviceSettings.Default.CheckShare),
         GuardUm = Number("--guard", AdviceSettings.Default.GuardUm),
+        KnifeUm = AdviceSettings.Default.KnifeUm * Number("--steel-price", 1),
+        ReelUm = AdviceSettings.Default.ReelUm * Number("--steel-price", 1),
     };
 }
