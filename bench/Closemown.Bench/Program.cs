@@ -9,6 +9,7 @@ Func<string[], int>? workshop = args.FirstOrDefault() switch
     "workshop" => WorkshopRun.Print,
     "season" => SeasonPrinted.Print,
     "flips" => Flips.Print,
+    "home" => HomeSeason.Print,
     _ => null,
 };
 if (workshop is not null) return workshop(args[1..]);
