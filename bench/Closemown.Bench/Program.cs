@@ -10,6 +10,7 @@ Func<string[], int>? workshop = args.FirstOrDefault() switch
     "season" => SeasonPrinted.Print,
     "flips" => Flips.Print,
     "home" => HomeSeason.Print,
+    "prices" => Prices.Print,
     _ => null,
 };
 if (workshop is not null) return workshop(args[1..]);
