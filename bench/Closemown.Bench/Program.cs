@@ -11,6 +11,7 @@ Func<string[], int>? workshop = args.FirstOrDefault() switch
     "flips" => Flips.Print,
     "home" => HomeSeason.Print,
     "prices" => Prices.Print,
+    "ablation" => Ablations.Print,
     _ => null,
 };
 if (workshop is not null) return workshop(args[1..]);

@@ -42,6 +42,9 @@ public sealed record AdviceSettings
     /// <summary>Share of its minutes that a check has to earn now; the rest it earns at the next mowings.</summary>
     public double CheckShare { get; init; } = 0.5;
 
+    /// <summary>Parts taken out, for comparison runs.</summary>
+    public Ablation Without { get; init; }
+
     public double OpenSittingMinutes { get; init; } = 5;
     public double PaperCutMinutes { get; init; } = 0.5;
     public double DragMinutes { get; init; } = 1.5;
