@@ -4,7 +4,17 @@ using BenchmarkDotNet.Running;
 using BenchmarkDotNet.Toolchains.InProcess.Emit;
 using Closemown.Bench.Workshop;
 
-if (args is ["workshop", ..]) return WorkshopRun.Print(args[1..]);
+Func<string[], int>? workshop = args.FirstOrDefault() switch
+{
+    "workshop" => WorkshopRun.Print,
+    "season" => SeasonPrinted.Print,
+    "flips" => Flips.Print,
+    "home" => HomeSeason.Print,
+    "prices" => Prices.Print,
+    "ablation" => Ablations.Print,
+    _ => null,
+};
+if (workshop is not null) return workshop(args[1..]);
 
 // In this process: building a program of its own for each benchmark would cost more than the benchmarks.
 var config = DefaultConfig.Instance.AddJob(Job.ShortRun.WithToolchain(InProcessEmitToolchain.Instance));

@@ -1,4 +1,5 @@
 using Closemown.Advice;
+using Closemown.Entries;
 
 namespace Closemown.Bench.Workshop;
 
@@ -22,12 +23,17 @@ internal sealed class BenchWork(CuttingUnit unit, Hand hand)
     /// <summary>Whether the unit is the person's own, ground and just rebuilt when the season begins.</summary>
     public bool Own => unit.Make.Own;
 
+    /// <summary>Told of everything done, in short words.</summary>
+    public Action<string>? Did { get; set; }
+
     public void NewSitting() => (Minutes, laps) = (0, 0);
 
     public string Read(string check, int station)
     {
         Minutes += check == "swath" ? LookMinutes / 3 : Costs.CheckMinutes(check, 1);
-        return hand.Read(check, station);
+        var word = hand.Read(check, station);
+        Did?.Invoke($"{check} {Stations.All[station]} {word}");
+        return word;
     }
 
     public string[] Read(string check) => [Read(check, 0), Read(check, 1), Read(check, 2)];
@@ -39,6 +45,7 @@ internal sealed class BenchWork(CuttingUnit unit, Hand hand)
     public void Turn(int left, int right)
     {
         if (left == 0 && right == 0) return;
+        Did?.Invoke($"clicks {left} {right}");
         unit.Turn(0, left);
         unit.Turn(1, right);
         Minutes += Costs.ClicksMinutes + (Costs.ClickMinutes * (Math.Abs(left) + Math.Abs(right)));
@@ -46,6 +53,7 @@ internal sealed class BenchWork(CuttingUnit unit, Hand hand)
 
     public void Lap(double minutes)
     {
+        Did?.Invoke($"lap {minutes}");
         unit.Lap(minutes);
         Minutes += minutes + (laps++ == 0 ? Costs.LapSetUpMinutes : Costs.LapAgainMinutes);
     }

@@ -5,4 +5,5 @@ namespace Closemown.Bench.Workshop;
 /// <param name="Fingers">How many times worse than usual the hands are: scatter of paper, drag and contact.</param>
 /// <param name="StripOffUm">How much thicker the strip is than stated, beyond its own scatter.</param>
 /// <param name="Mistakes">Share of readings written down as the word next to the one read.</param>
-internal sealed record Circumstances(double Hours = 1, double Fingers = 1, double StripOffUm = 0, double Mistakes = 0);
+/// <param name="CleanSdUm">How far one turf's clean limit is from another's.</param>
+internal sealed record Circumstances(double Hours = 1, double Fingers = 1, double StripOffUm = 0, double Mistakes = 0, double CleanSdUm = 5);

@@ -13,6 +13,15 @@ internal static class Coverage
         Table.Write(lines);
     }
 
+    /// <summary>Only clearance and edge, from the second mowing on, for several variants.</summary>
+    public static void PrintShort(IReadOnlyList<(string Title, Season[] Seasons)> rows)
+    {
+        string[] whats = ["clearance", "edge"];
+        var lines = new List<string[]> { ([.. whats.Select(w => $"{w}: 50 %, 90 %, 99 %; error, spread said").Prepend("what was said held")]) };
+        foreach (var (title, seasons) in rows) lines.Add([title, .. whats.Select(w => Cell(seasons, w, 2, int.MaxValue))]);
+        Table.Write(lines);
+    }
+
     private static string Cell(Season[] seasons, string what, int from, int to)
     {
         var units = seasons.Select(s => s.Said.Where(x => x.What == what && x.Mowing >= from && x.Mowing <= to).ToArray()).Where(u => u.Length > 0).ToArray();

@@ -9,7 +9,7 @@ internal sealed class CuttingUnit
     private static readonly (double Left, double Right)[] Weights = [(0.9107, 0.0893), (0.5, 0.5), (0.0893, 0.9107)];
     private const double OpensPerUmHour = 0.4;
     private const double BluntsPerUmHour = 0.1;
-    private const double GrainsPerHour = 4;
+    private const double GrainsPerHour = 8;
     private const double SlipShare = 1.0 / 200;
     private const double FreshUm = 3;
     private const double GrindUm = 160;                  // knife and reel together

@@ -4,9 +4,24 @@ using Closemown.Advice;
 namespace Closemown.Bench.Workshop;
 
 /// <summary>Options of the workshop's commands, the same for all of them.</summary>
-internal sealed class Options(string[] args)
+internal sealed class Options
 {
-    public const string Help = "--units N --mowings N --first SEED --hours H --fingers F --strip-off UM --mistakes SHARE --price P --blunt-mowings B --strategy NAME,… --jobs N";
+    private static readonly string[] Known =
+    [
+        "--units", "--mowings", "--first", "--hours", "--fingers", "--strip-off", "--mistakes", "--clean-sd", "--price", "--blunt-mowings", "--check-share", "--guard",
+        "--strategy", "--jobs", "--seed", "--trials", "--per-season", "--show", "--variant",
+    ];
+
+    private readonly string[] args;
+
+    public Options(string[] args)
+    {
+        this.args = args;
+        // A word spelt wrong would run for minutes and answer another question.
+        if (args.FirstOrDefault(a => a.StartsWith("--", StringComparison.Ordinal) && !Known.Contains(a)) is not { } unknown) return;
+        Console.Error.WriteLine($"There is no option {unknown}: {string.Join(", ", Known)}.");
+        Environment.Exit(2);
+    }
 
     public int Whole(string name, int byDefault) => (int)Number(name, byDefault);
 
@@ -20,7 +35,7 @@ internal sealed class Options(string[] args)
 
     public int[] Seeds(int byDefault) => [.. Enumerable.Range(Whole("--first", 1), Whole("--units", byDefault))];
 
-    public Circumstances Circumstances(double hours = 1) => new(Number("--hours", hours), Number("--fingers", 1), Number("--strip-off", 0), Number("--mistakes", 0));
+    public Circumstances Circumstances(double hours = 1) => new(Number("--hours", hours), Number("--fingers", 1), Number("--strip-off", 0), Number("--mistakes", 0), Number("--clean-sd", 5));
 
     public AdviceSettings Settings => AdviceSettings.Default with
     {

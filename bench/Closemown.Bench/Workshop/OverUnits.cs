@@ -31,5 +31,5 @@ internal readonly record struct OverUnits(double Value, double Se)
         double Worst(IEnumerable<double> all) => all.Order().Take((int)Math.Ceiling(v.Count / 10.0)).Average();
     }
 
-    public string Text(string form) => double.IsNaN(Value) ? "–" : $"{Value.ToString(form, CultureInfo.InvariantCulture)} ± {Se.ToString(form, CultureInfo.InvariantCulture)}";
+    public string Text(string form) => !double.IsFinite(Value) ? "–" : $"{Value.ToString(form, CultureInfo.InvariantCulture)} ± {Se.ToString(form, CultureInfo.InvariantCulture)}";
 }

@@ -32,15 +32,16 @@ internal sealed record Season(int Seed, IReadOnlyList<Mowing> Mowings, IReadOnly
         var strategy = make(unit);
         var done = new List<Mowing>();
         var said = new List<Said>();
-        watch?.Begins(unit, strategy, c);
+        watch?.Begins(unit, bench, strategy);
         for (var k = 1; k <= mowings; k++)
         {
             var (steel, lapped) = (unit.SteelUm, unit.LapMinutes);
             bench.NewSitting();
             strategy.Work(bench);
-            if (strategy is Guided guided) said.AddRange(Workshop.Said.Before(k, unit, guided.Steel()));
+            Said[] now = strategy is Guided guided ? [.. Workshop.Said.Before(k, unit, guided.Book.Steel())] : [];
+            said.AddRange(now);
             var (inTolerance, pressed, tilt, sat) = (Loss.InTolerance(unit), Loss.PressedUm(unit), Math.Abs(unit.Gap(0) - unit.Gap(2)), bench.Opened);
-            watch?.BeforeMowing(k, bench.Minutes);
+            watch?.BeforeMowing(k, bench.Minutes, now);
             var outing = unit.Mow();
             strategy.Mown(bench, outing.Strike is { Seen: true } ? outing.Strike : null);
             watch?.AfterMowing(outing);
@@ -55,9 +56,9 @@ internal sealed record Season(int Seed, IReadOnlyList<Mowing> Mowings, IReadOnly
 /// <summary>Looks on while a season is lived.</summary>
 internal interface ISeasonWatch
 {
-    void Begins(CuttingUnit unit, IStrategy strategy, Circumstances c);
+    void Begins(CuttingUnit unit, BenchWork bench, IStrategy strategy);
 
-    void BeforeMowing(int mowing, double minutes);
+    void BeforeMowing(int mowing, double minutes, IReadOnlyList<Said> said);
 
     void AfterMowing(Outing outing);
 }

@@ -26,17 +26,17 @@ internal static class Table
         Write(lines);
     }
 
-    /// <summary>Each against the strong rule on the same units.</summary>
-    public static void PrintAgainst(Season[] strong, IReadOnlyList<(string Title, Season[] Seasons)> rows)
+    /// <summary>Each against one of them on the same units.</summary>
+    public static void PrintAgainst(string name, Season[] other, IReadOnlyList<(string Title, Season[] Seasons)> rows)
     {
-        var lines = new List<string[]> { (string[])["against the strong rule", "out of tolerance, ratio", "minutes, ratio", "cut clean, difference", "steel, ratio", "all in minutes, difference"] };
+        var lines = new List<string[]> { (string[])[$"against {name}", "out of tolerance, ratio", "minutes, ratio", "cut clean, difference", "steel, ratio", "all in minutes, difference"] };
         foreach (var (title, seasons) in rows)
         {
             lines.Add([
                 title,
                 Ratio(m => m.InTolerance ? 0 : 1), Ratio(m => m.Minutes), Difference(m => m.Clean, "+0.000;-0.000"), Ratio(m => m.SteelUm), Difference(m => m.Loss, "+0.00;-0.00")]);
-            string Ratio(Func<Mowing, double> of) => OverUnits.Ratio(PerUnit(seasons, of), PerUnit(strong, of)).Text("0.00");
-            string Difference(Func<Mowing, double> of, string form) => OverUnits.Mean([.. PerUnit(seasons, of).Zip(PerUnit(strong, of), (a, b) => a - b)]).Text(form).Replace("± +", "± ", StringComparison.Ordinal);
+            string Ratio(Func<Mowing, double> of) => OverUnits.Ratio(PerUnit(seasons, of), PerUnit(other, of)).Text("0.00");
+            string Difference(Func<Mowing, double> of, string form) => OverUnits.Mean([.. PerUnit(seasons, of).Zip(PerUnit(other, of), (a, b) => a - b)]).Text(form).Replace("± +", "± ", StringComparison.Ordinal);
         }
         Write(lines);
     }

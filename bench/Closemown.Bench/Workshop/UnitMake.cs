@@ -69,7 +69,7 @@ internal sealed record UnitMake
             HalfLifeMinutes = 1 + (2 * r.NextDouble()),
             StripUm = N(80, 4) + c.StripOffUm,
             PaperShiftUm = N(0, 5),
-            CleanUm = N(40, 5),
+            CleanUm = 40 + (c.CleanSdUm * N(0, 1)),
         };
 
         static double[] Pair(Func<int, double> of) => [of(0), of(1)];

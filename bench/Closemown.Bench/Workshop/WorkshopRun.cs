@@ -18,7 +18,7 @@ internal static class WorkshopRun
         (string, Season[])[] rows = [.. who.Select((w, i) => (w.Title, seasons[i]))];
         Table.Print(rows);
         var strong = who.ToList().FindIndex(w => w.Name == Roster.Strong);
-        if (strong >= 0) Table.PrintAgainst(seasons[strong], [.. rows.Where((_, i) => i != strong)]);
+        if (strong >= 0) Table.PrintAgainst("the strong rule", seasons[strong], [.. rows.Where((_, i) => i != strong)]);
         for (var i = 0; i < who.Count; i++)
         {
             if (who[i].Name == Roster.Closemown) Coverage.Print(seasons[i]);

@@ -1,9 +1,7 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
 using Closemown.Advice;
-using Closemown.Book;
 using Closemown.Entries;
-using Closemown.Pipe;
 
 namespace Closemown.Bench.Workshop.Strategies;
 
@@ -14,14 +12,15 @@ internal sealed class Guided : IStrategy
     private const double WorkshopAsRepairedMinutes = 100;     // a repair that takes longer is the grinder's
     private const string Unit = "unit";
     private static readonly TimeSpan Minute = TimeSpan.FromMinutes(1);
-    private readonly Conversation talk;
+    private readonly Talk talk;
     private readonly GuidedManner manner;
+    private int mowings;
     private DateTimeOffset now = new(2000, 4, 1, 9, 0, 0, TimeSpan.Zero);
 
     public Guided(AdviceSettings settings, bool own, GuidedManner? manner = null)
     {
         this.manner = manner ?? new();
-        talk = new Conversation(new MemoryBook(), settings, Phrasing.Plain, new SequentialIds().Next, () => now);
+        talk = new Talk(settings, () => now);
         var unit = Entry("unit");
         unit["blades"] = UnitMake.Blades;
         if (this.manner.Priors.Count > 0) unit["priors"] = new JsonObject(this.manner.Priors.Select(p => KeyValuePair.Create<string, JsonNode?>(p.Name, new JsonArray(p.Mean, p.Sd))));
@@ -50,7 +49,7 @@ internal sealed class Guided : IStrategy
         }
         for (var i = 0; i < MostSteps; i++)
         {
-            var step = Next(manner.AtBench || bench.Opened);
+            var step = talk.Next(manner.AtBench || bench.Opened);
             if ((string)step["do"]! == "mow") break;
             Do(bench, step);
         }
@@ -69,12 +68,11 @@ internal sealed class Guided : IStrategy
             if (heard.PlaceSeen) strike["where"] = Stations.All[heard.Station];
             Write(strike);
         }
-        now += manner.DaysApart;
+        now += TimeSpan.FromDays(3 + (mowings++ % 2));
     }
 
-    public JsonNode Steel() => Say("""{"ask":"steel","unit":"unit"}""")["steel"]!;
-
-    public JsonNode Next(bool atBench) => Say(atBench ? """{"ask":"next","unit":"unit","atBench":true}""" : """{"ask":"next","unit":"unit"}""")["next"]!;
+    /// <summary>The book, to be read.</summary>
+    public Talk Book => talk;
 
     private void Do(BenchWork bench, JsonNode step)
     {
@@ -132,13 +130,7 @@ internal sealed class Guided : IStrategy
     {
         now += Minute;
         entry["at"] = now.ToString("o", CultureInfo.InvariantCulture);
-        Say(entry.ToJsonString());
+        talk.Write(entry.ToJsonString());
         Wrote?.Invoke(entry, step);
-    }
-
-    private JsonNode Say(string line)
-    {
-        var answer = JsonNode.Parse(talk.Say(line))!;
-        return (bool)answer["ok"]! ? answer : throw new InvalidOperationException($"{line}\n{answer}");
     }
 }

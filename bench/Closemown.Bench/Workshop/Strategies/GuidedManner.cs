@@ -9,8 +9,6 @@ internal sealed record GuidedManner
     /// <summary>Whether both ends are felt and the strip fed in at three stations before the first question of every sitting.</summary>
     public bool FixedChecks { get; init; }
 
-    public TimeSpan DaysApart { get; init; } = TimeSpan.FromDays(3.5);
-
     /// <summary>Starting values other than the usual ones.</summary>
     public IReadOnlyList<(string Name, double Mean, double Sd)> Priors { get; init; } = [];
 }
