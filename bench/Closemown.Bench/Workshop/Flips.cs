@@ -30,9 +30,10 @@ internal static class Flips
             for (var t = season * per; t < Math.Min(trials, (season + 1) * per); t++) found[t] = Try(record, seed, t, c, set);
         });
         var done = found.OfType<Trial>().ToArray();
-        Console.WriteLine($"one reading flipped, then three true ones: the same next step in {Share(done)} of {done.Length} trials");
+        Console.WriteLine("one reading flipped, then three true ones: is the next step the one without the flip?");
+        Console.WriteLine("beside it: the same, any check as good as another; and the same step where that reading is left out, the most that could be hoped for");
         Console.WriteLine();
-        var lines = new List<string[]> { (string[])["trials", "number", "same step"] };
+        var lines = new List<string[]> { (string[])["trials", "number", "same step", "checks as one", "left out instead"], Row("all", done) };
         foreach (var kind in Kinds) lines.Add(Row(kind, [.. done.Where(t => t.Kind == kind)]));
         foreach (var (from, to) in Pools) lines.Add(Row(to == int.MaxValue ? $"from mowing {from}" : $"mowings {from}–{to}", [.. done.Where(t => t.Mowing >= from && t.Mowing <= to)]));
         Table.Write(lines);
@@ -41,12 +42,12 @@ internal static class Flips
         return 0;
     }
 
-    private static string[] Row(string name, Trial[] t) => [name, t.Length.ToString(CultureInfo.InvariantCulture), Share(t)];
+    private static string[] Row(string name, Trial[] t) => [name, t.Length.ToString(CultureInfo.InvariantCulture), Share(t, x => x.Same), Share(t, x => x.SameTurn), Share(t, x => x.SameWithout)];
 
-    private static string Share(Trial[] trials)
+    private static string Share(Trial[] trials, Func<Trial, bool> held)
     {
         var bySeason = trials.GroupBy(t => t.Seed).ToArray();
-        return OverUnits.Ratio([.. bySeason.Select(g => (double)g.Count(t => t.Same))], [.. bySeason.Select(g => (double)g.Count())]).Text("0.000");
+        return OverUnits.Ratio([.. bySeason.Select(g => (double)g.Count(held))], [.. bySeason.Select(g => (double)g.Count())]).Text("0.000");
     }
 
     private static Trial? Try(Recorded record, int seed, int trial, Circumstances c, AdviceSettings set)
@@ -77,6 +78,11 @@ internal static class Flips
         var right = new Talk(set, begun: lines);
         lines[entry.Line - 1] = wrong.ToJsonString();
         var flipped = new Talk(set, begun: lines);
+        var less = entry.Body.DeepClone().AsObject();
+        less.Remove(Stations.All[s]);
+        if (Enumerable.Range(0, 3).Any(other => less.ContainsKey(Stations.All[other]))) lines[entry.Line - 1] = less.ToJsonString();
+        else lines.RemoveAt(entry.Line - 1);
+        var without = new Talk(set, begun: lines);
         var hand = new Hand(at.Unit, c);
         var again = new List<string>();
         var time = DateTimeOffset.Parse((string)at.Body["at"]!, CultureInfo.InvariantCulture);
@@ -86,20 +92,24 @@ internal static class Flips
             var line = new JsonObject { ["kind"] = entry.Kind, ["unit"] = "unit", ["at"] = time.AddMinutes(k).ToString("o", CultureInfo.InvariantCulture), [Stations.All[s]] = word }.ToJsonString();
             right.Write(line);
             flipped.Write(line);
+            without.Write(line);
             again.Add(word);
         }
         var (a, b) = (right.Next(atBench: true), flipped.Next(atBench: true));
-        return new(seed, entry.Kind, at.Mowing, Same(a, b), $"""
+        return new(seed, entry.Kind, at.Mowing, Same(a, b), Same(a, b) || (IsCheck(a) && IsCheck(b)), Same(a, without.Next(atBench: true)), $"""
             unit {seed}, mowing {at.Mowing}, entry {at.Line}: {entry.Kind} {Stations.All[s]} of entry {entry.Line} {was} → {now}, then {string.Join(' ', again)}; truth {StepText.Truth(at.Unit)}
               as read:  {StepText.Of(a)}   {StepText.Belief(right.Steel())}
               flipped:  {StepText.Of(b)}   {StepText.Belief(flipped.Steel())}
+              left out: {StepText.Of(without.Next(atBench: true))}   {StepText.Belief(without.Steel())}
             """);
     }
 
     private static bool Same(JsonNode a, JsonNode b) =>
         (string)a["do"]! == (string)b["do"]! && ((int?)a["left"] ?? 0) == ((int?)b["left"] ?? 0) && ((int?)a["right"] ?? 0) == ((int?)b["right"] ?? 0);
 
-    private sealed record Trial(int Seed, string Kind, int Mowing, bool Same, string Shown);
+    private static bool IsCheck(JsonNode step) => Kinds.Contains((string)step["do"]!);
+
+    private sealed record Trial(int Seed, string Kind, int Mowing, bool Same, bool SameTurn, bool SameWithout, string Shown);
 
     /// <param name="Line">Entries in the book with this one.</param>
     /// <param name="Mowing">The mowing it came before.</param>
