@@ -109,11 +109,15 @@ public sealed class NextStep
         Rules = [Rules.FitAsked],
     };
 
+    /// <summary>An odd reading is read again; after an odd swath, which cannot be, the nip is looked at where it looked odd.</summary>
     private StepAdvice ReadAgain(Entry odd, double surprise)
     {
+        var swath = odd.Is("swath");
         var at = Enumerable.Range(0, 3).Where(s => odd[odd.Kind.IndexOf(Stations.All[s])] is not null).ToArray();
-        var step = Ask(odd.Kind.Name, at, [$"The last reading is not like this mower (about 1 in {Math.Max(2, Math.Round(1 / Math.Max(surprise, 1e-6))):0}): read it again before anything is turned.", .. Explained(odd)]);
-        return Advise(step, null, [Rules.Odd]) with { Entries = [odd.Id] };
+        var why = $"The last {(swath ? "look at the swath" : "reading")} is not like this mower (about 1 in {Math.Max(2, Math.Round(1 / Math.Max(surprise, 1e-6))):0}): "
+            + (swath ? "see whether the strip still cuts before anything is turned." : "read it again before anything is turned.");
+        var kind = swath ? track.Unit.Owns.Contains("strip") ? "paper-cut" : "contact" : odd.Kind.Name;
+        return Advise(Ask(kind, at, [why, .. Explained(odd)]), null, [Rules.Odd]) with { Entries = [odd.Id] };
     }
 
     private string[] Explained(Entry odd) =>

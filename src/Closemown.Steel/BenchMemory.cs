@@ -116,8 +116,8 @@ public sealed class BenchMemory
             lastBench = e.At;
             sitting.Add(e);
         }
-        if (Unusual is { } odd && kind == odd.Entry.Kind.Name && e.Id != odd.Entry.Id) Unusual = null;
-        if (surprise is { } p && NipChecks.Contains(kind)) Unusual = (e, p);
+        if (Unusual is { } odd && e.Id != odd.Entry.Id && (kind == odd.Entry.Kind.Name || (odd.Entry.Is("swath") && NipChecks.Contains(kind)))) Unusual = null;
+        if (surprise is { } p) Unusual = (e, p);
         if (FitWanted is not null && Bench.Contains(kind) && kind != "rebuild") FitWanted = null;
         switch (kind)
         {

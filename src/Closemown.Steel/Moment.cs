@@ -34,6 +34,9 @@ internal sealed class Moment(Entry entry, double hours, (int Left, int Right) di
     /// <summary>The chain's factor of its first reading.</summary>
     public int ReadFactor { get; set; } = -1;
 
+    /// <summary>How much more each reading said against what was believed than such a reading says on average, in nats.</summary>
+    public double[] Excess { get; } = new double[reads.Count];
+
     /// <summary>Readings that were found to be mistaken: they count no more.</summary>
     public bool[] Mistaken { get; } = new bool[reads.Count];
 

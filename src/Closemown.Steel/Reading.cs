@@ -2,10 +2,10 @@ namespace Closemown.Steel;
 
 /// <summary>One way to read the record: how much each person's readings scatter, and which spreads a rival explanation changes.</summary>
 /// <param name="SpreadByPerson">Factor of each person's scatter.</param>
-/// <param name="SpreadOf">Spreads of single factors of the chain; null where none is changed.</param>
+/// <param name="Rival">The rival explanation; null for none.</param>
 /// <param name="Weight">Its probability.</param>
 /// <param name="Name">What tells it from others, for starting again from an earlier solution.</param>
-internal sealed record Reading(double[] SpreadByPerson, IReadOnlyDictionary<int, double>? SpreadOf, double Weight, string Name)
+internal sealed record Reading(double[] SpreadByPerson, Rival? Rival, double Weight, string Name)
 {
     private const double Least = 0.1;
     private const int Most = 4;

@@ -10,45 +10,95 @@ internal static class Rivals
     public const int Window = 20;
 
     /// <summary>An explanation this probable is taken as what happened.</summary>
-    public const double Taken = 0.9;
+    public const double Taken = 0.8;
 
     /// <summary>One less probable than this is left out.</summary>
     public const double Least = 0.05;
 
-    private const double MistakenOften = 0.01;
+    /// <summary>Rivals are weighed from so much evidence against what was believed on, in nats; single ones from half of it.</summary>
+    private const double WantedNats = 2.0;
+
+    private const double MistakenOften = 0.02;
     private const double StrikeOften = 0.01;
     private const double SlipOften = 0.005;
     private const double MovedOften = 0.05;
 
+    /// <summary>A factor of scatter this much less probable than the best is not tried.</summary>
+    private const double FarBehind = 8;
+
+    /// <summary>Whether the latest readings speak against what was believed, in sum, so that rivals are worth weighing.</summary>
+    public static bool Wanted(IReadOnlyList<Moment> moments)
+    {
+        var last = moments[^1];
+        for (var i = 0; i < moments.Count; i++)
+        {
+            foreach (var read in last.Reads)
+            {
+                if (moments[i].Reads.Any(r => r.Check.Station == read.Check.Station) && Against(moments, i, read.Check.Station) > WantedNats) return true;
+            }
+        }
+        return false;
+    }
+
+    /// <summary>What the readings of a station (−1: of all) have said against the belief from one of the latest entries on.</summary>
+    private static double Against(IReadOnlyList<Moment> moments, int from, int station)
+    {
+        var sum = 0.0;
+        for (var i = from; i < moments.Count; i++)
+        {
+            for (var r = 0; r < moments[i].Reads.Count; r++)
+            {
+                if (!moments[i].Mistaken[r] && (station < 0 || moments[i].Reads[r].Check.Station == station)) sum += moments[i].Excess[r];
+            }
+        }
+        return sum;
+    }
+
     /// <summary>The explanations worth naming, the most probable first; chance is always among them.</summary>
+    /// <remarks>Each is weighed over the factors of scatter of the person who reads most: a wild hand is itself an explanation.</remarks>
     public static List<Rival> Of(IReadOnlyList<Moment> moments, IReadOnlyList<RunningBelief> before, RunningBelief now, UnitDescription unit)
     {
-        var rivals = new List<Rival> { new(RivalKind.Chance, -1, -1, null, 0) };
-        var (hand, best, factors) = (now.Main, now.Best, now.BestFactors);
+        var hand = now.Main;
+        var factors = now.BestFactors;
+        var count = now.FactorCount;
         var pass = new ForwardPass(now.Current);
         var back = new ForwardPass(now.Current);
+        var rivals = new List<Rival> { new(RivalKind.Chance, -1, -1, null, 0, [.. Enumerable.Range(0, count).Select(g => now.LogEvidence(hand, g))]) };
         for (var i = 0; i < moments.Count; i++)
         {
             if (before[i].HandCount != now.HandCount) continue;
             var m = moments[i];
-            var plain = now.LogEvidence(best) - before[i].LogEvidence(hand, best);
             for (var r = 0; r < m.Reads.Count; r++)
             {
-                if (m.Mistaken[r]) continue;
+                if (m.Mistaken[r] || Against(moments, i, m.Reads[r].Check.Station) < WantedNats / 2) continue;
                 var words = m.Reads[r].Category < 0 ? 3 : m.Reads[r].Check.Words.Count;
-                Try(RivalKind.MistakenReading, i, r, null, Math.Log(MistakenOften / words), plain);
+                Try(RivalKind.MistakenReading, i, r, null, Math.Log(MistakenOften / words));
             }
-            if (m.Jump is null && Jump(m) is var (kind, jump, often)) Try(kind, i, -1, jump, Math.Log(often), plain);
+            if (m.Jump is not null || Against(moments, i, -1) < WantedNats / 2) continue;
+            foreach (var (kind, jump, often) in Jumps(m)) Try(kind, i, -1, jump, Math.Log(often));
         }
-        var top = rivals.Max(r => r.Weight);
-        var sum = rivals.Sum(r => Math.Exp(r.Weight - top));
-        return [.. rivals.Select(r => r with { Weight = Math.Exp(r.Weight - top) / sum })
+        var top = rivals.Max(r => r.Log.Max());
+        var sums = rivals.ConvertAll(r => r.Log.Sum(l => Math.Exp(l - top)));
+        var all = sums.Sum();
+        return [.. rivals.Select((r, k) => r with { Weight = sums[k] / all, Log = [.. r.Log.Select(l => Math.Exp(l - top) / sums[k])] })
             .Where(r => r.Weight >= Least || r.Kind == RivalKind.Chance).OrderByDescending(r => r.Weight)];
 
-        void Try(RivalKind kind, int i, int read, Step? jump, double prior, double plain)
+        void Try(RivalKind kind, int i, int read, Step? jump, double prior)
         {
-            pass.CopyFrom(before[i].At(hand, best));
-            var log = prior - plain;
+            var log = new double[count];
+            var start = Enumerable.Range(0, count).Max(g => before[i].LogEvidence(hand, g));
+            for (var g = 0; g < count; g++)
+            {
+                log[g] = before[i].LogEvidence(hand, g) < start - FarBehind ? double.NegativeInfinity
+                    : prior + before[i].LogEvidence(hand, g) + Lived(i, read, jump, g);
+            }
+            rivals.Add(new(kind, i, read, jump, 0, log));
+        }
+
+        double Lived(int i, int read, Step? jump, int g)
+        {
+            pass.CopyFrom(before[i].At(hand, g));
+            var log = 0.0;
             for (var j = i; j < moments.Count; j++)
             {
                 var m = moments[j];
@@ -57,26 +107,28 @@ internal static class Rivals
                 m.Jump?.MoveForward(pass);
                 if (j == i) jump?.MoveForward(pass);
                 var reads = j == i && read >= 0 ? [.. m.Reads.Where((_, k) => k != read && !m.Mistaken[k])] : m.Standing;
-                log += RunningBelief.BothWays(pass, back, reads, factors[m.Person]);
+                log += RunningBelief.BothWays(pass, back, reads, m.Person == hand ? now.Factor(g) : factors[m.Person]);
             }
-            rivals.Add(new(kind, i, read, jump, log));
+            return log;
         }
     }
 
     /// <summary>What an entry may have done besides what it says, and how often that happens.</summary>
-    private static (RivalKind Kind, Step Step, double Often)? Jump(Moment m)
+    private static IEnumerable<(RivalKind Kind, Step Step, double Often)> Jumps(Moment m)
     {
         switch (m.Entry.Kind.Name)
         {
             case "mow":
-                return (RivalKind.Strike, Steps.Unseen(), StrikeOften);
+                for (var s = 0; s < 3; s++) yield return (RivalKind.Strike, Steps.Strike(s), StrikeOften / 3);
+                break;
             case "clicks":
                 var (l, r) = (Math.Abs(m.Entry.Number("left") ?? 0), Math.Abs(m.Entry.Number("right") ?? 0));
-                return (RivalKind.SlippedClick, Steps.Slipped(l, r), SlipOften * (l + r));
+                if (l > 0) yield return (RivalKind.SlippedClick, Steps.Slipped(l, 0), SlipOften * l);
+                if (r > 0) yield return (RivalKind.SlippedClick, Steps.Slipped(0, r), SlipOften * r);
+                break;
             case "rebuild":
-                return (RivalKind.MovedAtRebuild, Steps.Unseen(), MovedOften);
-            default:
-                return null;
+                yield return (RivalKind.MovedAtRebuild, Steps.Settled(), MovedOften);
+                break;
         }
     }
 }
@@ -87,4 +139,5 @@ internal static class Rivals
 /// <param name="Read">Which of its readings is mistaken; −1 for none.</param>
 /// <param name="Jump">What moved besides; null for nothing.</param>
 /// <param name="Weight">Probability among the rivals.</param>
-internal sealed record Rival(RivalKind Kind, int Moment, int Read, Step? Jump, double Weight);
+/// <param name="Log">Share of each factor of scatter in it (while it is being weighed: logarithm of its evidence).</param>
+internal sealed record Rival(RivalKind Kind, int Moment, int Read, Step? Jump, double Weight, double[] Log);

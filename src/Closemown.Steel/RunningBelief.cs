@@ -32,21 +32,24 @@ internal sealed class RunningBelief
     /// <summary>The likeliest factor of each person, by number.</summary>
     public double[] BestFactors => [.. hands.Select(h => factors[h.Best])];
 
-    /// <summary>Logarithm of what the likeliest factor of the main person has said of all readings so far.</summary>
-    public double LogEvidence(int factor) => hands[main].Log[factor];
+    public int FactorCount => factors.Count;
 
+    public double Factor(int factor) => factors[factor];
+
+    /// <summary>Logarithm of the weight of a person's factor: its prior, and what it said of all readings so far.</summary>
     public double LogEvidence(int hand, int factor) => hands[hand].Log[factor];
 
     public int HandCount => hands.Count;
 
-    /// <summary>The likeliest factor's number, of the person who read most.</summary>
-    public int Best => hands[main].Best;
-
+    /// <summary>The number of the person who read most.</summary>
     public int Main => main;
 
     public GaussianState At(int hand, int factor) => hands[hand].Passes[factor].Current;
 
     public IEnumerable<PersonScatter> People => hands.Where(h => h.By is not null).Select(h => new PersonScatter(h.By!, h.Readings, factors, h.Weights()));
+
+    /// <summary>Probability of each factor of a person.</summary>
+    public double[] Weights(int hand) => hands[hand].Weights();
 
     public RunningBelief Copy() => new(this);
 

@@ -41,7 +41,7 @@ public sealed class SteelBelief
         var parts = new List<(Reading, Posterior, GaussianState)>();
         foreach (var way in track.WaysToRead())
         {
-            var options = Options with { SpreadByGroup = way.SpreadByPerson, SpreadOf = way.SpreadOf };
+            var options = Options with { SpreadByGroup = way.SpreadByPerson, SpreadOf = track.SpreadOf(way) };
             var start = warm?.parts.Find(p => p.Way.Name == way.Name).Posterior ?? warm?.Posterior;
             if (start is not null && start.StepCount > track.Chain.StepCount) start = null;      // lived again since
             var posterior = Solver.Solve(track.Chain, options, start);

@@ -61,6 +61,9 @@ internal sealed class Step
     /// <summary>Spread of the noise on a state, µm.</summary>
     public double SdUm(int state) => Math.Sqrt(variance[state]);
 
+    /// <summary>What is added to a state, µm.</summary>
+    public double OffsetUm(int state) => offset[state];
+
     public void MoveForward(ForwardPass pass)
     {
         Span<double> sd = stackalloc double[D];

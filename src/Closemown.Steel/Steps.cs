@@ -136,32 +136,26 @@ internal static class Steps
         return NewEnds(step, SteelDefaults.ClearanceAfterRebuildUm);
     }
 
-    /// <summary>Hit something: one station may stand off by 40 ± 30 and is blunted by 12, the ends move by 10.</summary>
+    /// <summary>Hit something: the station stands off by 40 ± 30 (here 30 ± 35, as a knife may also be knocked in) and is blunted by 12, the ends move by 10.</summary>
     /// <param name="station">0, 1, 2, or −1 where it was not seen.</param>
     public static Step Strike(int station)
     {
         var step = new Step();
-        const double Ends = 10, Local = 30, Blunts = 12;
+        const double Off = 30, OffSd = 35, Ends = 10, Blunts = 12, BluntsSd = 8;
         for (var side = 0; side < 2; side++) step.Noise(side, Ends);
         for (var s = 0; s < 3; s++)
         {
             if (station >= 0 && s != station) continue;
             var share = station >= 0 ? 1.0 : 1.0 / 3;
-            step.Add(Edges[s], Blunts * share).Noise(Edges[s], Local * share);
+            var state = s == 1 ? Layout.Bow : s / 2;
+            step.Add(Edges[s], Blunts * share).Noise(Edges[s], BluntsSd * Math.Sqrt(share))
+                .Add(state, Off * share).Noise(state, OffSd * Math.Sqrt(share));
         }
-        if (station is 1 or -1) step.Noise(Layout.Bow, Local / 2);
-        else step.Noise(station == 0 ? 0 : 1, Local / 2);
         return step;
     }
 
-    /// <summary>Something moved unseen (a strike while mowing, a part settling after a rebuild): ends, bow and edges may all be elsewhere.</summary>
-    public static Step Unseen()
-    {
-        var step = new Step();
-        for (var side = 0; side < 2; side++) step.Noise(side, 20);
-        foreach (var e in Edges) step.Noise(e, 8);
-        return step.Noise(Layout.Bow, 10);
-    }
+    /// <summary>Something settled where it was put together: ends and bow may be elsewhere.</summary>
+    public static Step Settled() => new Step().Noise(0, 20).Noise(1, 20).Noise(Layout.Bow, 10);
 
     /// <summary>An adjuster moved less, or more, than was turned: by about a click.</summary>
     public static Step Slipped(double left, double right)

@@ -22,9 +22,6 @@ public sealed class UnitTrack
     /// <summary>Nothing is called unusual among the first readings.</summary>
     public const int FirstReadings = 10;
 
-    /// <summary>Rival explanations are weighed from a reading less probable than this on.</summary>
-    private const double OddBelow = 0.05;
-
     private readonly ChainModel chain = new(Layout.StateNames, Layout.ConstantNames);
     private readonly RunningBelief running;
     private readonly List<Moment> moments = [];
@@ -125,12 +122,12 @@ public sealed class UnitTrack
         {
             Remember(moment);
             if (newStrip is not null) Move(Steps.NewStrip(newStrip));
-            if (isReading) surprise = Foresee(reads, person);
+            if (isReading) surprise = Foresee(moment);
             Live(moment, strip: false);
         }
         Turf(e);
         var odd = surprise is { } s && s.All < UnusualBelow && Readings > FirstReadings && options.Rivals ? s.All : (double?)null;
-        if (surprise is { } seen && options.Rivals && (odd is not null || seen.All < OddBelow || rivals.Exists(r => r.Kind != RivalKind.Chance))) Weigh();
+        if (surprise is { } seen && options.Rivals && (odd is not null || rivals.Count > 0 || Rivals.Wanted(moments))) Weigh();
         if (odd is { } p) unusual.Add(new(e, p));
         if (unusual.Count > 0 && moments.Exists(m => m.Entry.Id == unusual[^1].Entry.Id) && surprise is not null) unusual[^1].Explanations = explanations;
         Memory.Add(e, hours, odd);
@@ -144,25 +141,29 @@ public sealed class UnitTrack
     {
         var ways = new List<Reading>();
         var best = running.BestFactors;
-        foreach (var (factors, w) in ScatterWays())
+        var main = running.Main;
+        if (rivals.Count == 0)
         {
-            if (rivals.Count == 0) ways.Add(new(factors, null, w, $"{string.Join('/', factors)}"));
-            foreach (var r in rivals) ways.Add(new(factors, SpreadOf(r), w * r.Weight, $"{string.Join('/', factors)} {r.Kind} {(r.Moment < 0 ? "" : moments[r.Moment].Entry.Id)} {r.Read}"));
+            var weights = running.Weights(main);
+            for (var g = 0; g < weights.Length; g++) Add(g, weights[g], null);
+        }
+        foreach (var r in rivals)
+        {
+            for (var g = 0; g < r.Log.Length; g++) Add(g, r.Weight * r.Log[g], r);
         }
         return Reading.Trimmed(ways);
 
-        IEnumerable<(double[] Factors, double Weight)> ScatterWays()
+        void Add(int g, double weight, Rival? r)
         {
-            if (!options.Scatter || running.People.FirstOrDefault(p => p.Readings > 0) is null) return [(best, 1.0)];
-            var person = running.People.ElementAt(running.Main);
-            return person.Weights.Select((w, g) =>
-            {
-                var factors = (double[])best.Clone();
-                factors[running.Main] = person.Factors[g];
-                return (factors, w);
-            });
+            var factors = (double[])best.Clone();
+            factors[main] = running.Factor(g);
+            var name = $"{string.Join('/', factors)}{(r is null || r.Moment < 0 ? "" : $" {r.Kind} {moments[r.Moment].Entry.Id} {r.Read} {r.Jump?.OffsetUm(0)} {r.Jump?.OffsetUm(1)}")}";
+            ways.Add(new(factors, r, weight, name));
         }
     }
+
+    /// <summary>How a way to read the record changes the chain's factors; null where it changes none.</summary>
+    internal IReadOnlyDictionary<int, double>? SpreadOf(Reading way) => way.Rival is null ? null : SpreadOf(way.Rival);
 
     private PaperStrip? UseStrip(Entry e)
     {
@@ -177,16 +178,18 @@ public sealed class UnitTrack
         ? [.. ((int[])[0, 2]).Select(s => new CheckRead(Checks.Of("paper-drag", s, Unit, Strip), 1, 0, 0))]
         : Checks.Read(e, Unit, Strip);                    // empty for a swath that says only what was heard
 
-    private ReadingSurprise Foresee(List<CheckRead> reads, int person)
+    private ReadingSurprise Foresee(Moment m)
     {
         var at = new List<(int Station, double P)>(3);
-        foreach (var read in reads)
+        for (var r = 0; r < m.Reads.Count; r++)
         {
-            var p = running.Probabilities(read, person, out var seen);
+            var read = m.Reads[r];
+            var p = running.Probabilities(read, m.Person, out var seen);
+            m.Excess[r] = -Math.Log(Math.Max(p[seen], 1e-300)) + p.Sum(x => x > 0 ? x * Math.Log(x) : 0);
             Score.Add(p, seen);
             at.Add((read.Check.Station, Surprise.OfCategory(p, seen)));
         }
-        Readings += reads.Count;
+        Readings += m.Reads.Count;
         return new(at, Surprise.OfSeveral([.. at.Select(a => a.P)]));
     }
 
@@ -255,8 +258,8 @@ public sealed class UnitTrack
             if (rivals.Count == 1) rivals.Clear();
             return;
         }
-        if (top.Weight < Rivals.Taken) return;
         var at = moments[top.Moment];
+        if (top.Weight < Rivals.Taken || !Confirmed(top, at)) return;
         if (top.Read >= 0) at.Mistaken[top.Read] = true;
         else at.Jump = top.Jump;
         rivals.Clear();
@@ -271,6 +274,15 @@ public sealed class UnitTrack
         }
     }
 
+    /// <summary>Whether enough was read since: a mistaken reading by two more of its station, a jump by one more than the first that showed it.</summary>
+    private bool Confirmed(Rival r, Moment at)
+    {
+        var after = moments.Skip(r.Moment + 1).SelectMany(m => m.Standing);
+        return r.Read >= 0
+            ? after.Count(x => x.Check.Station == at.Reads[r.Read].Check.Station) >= 2
+            : moments.Skip(r.Moment + 1).Count(m => m.Reads.Count > 0) >= 2;
+    }
+
     /// <summary>How a rival changes the chain's factors: a mistaken reading says nothing, a jump is more noise on a step.</summary>
     private Dictionary<int, double>? SpreadOf(Rival r)
     {
@@ -280,8 +292,9 @@ public sealed class UnitTrack
         var spread = new Dictionary<int, double>();
         for (var i = 0; i < Layout.StateSize; i++)
         {
-            var jump = r.Jump!.SdUm(i);
-            spread[m.MoveFactor + i] = Math.Sqrt((m.MoveSdUm[i] * m.MoveSdUm[i]) + (jump * jump));
+            // A solution can be given other spreads but no other shift, so what the jump shifts is counted as spread.
+            var (jump, shift) = (r.Jump!.SdUm(i), r.Jump.OffsetUm(i));
+            spread[m.MoveFactor + i] = Math.Sqrt((m.MoveSdUm[i] * m.MoveSdUm[i]) + (jump * jump) + (shift * shift));
         }
         return spread;
     }

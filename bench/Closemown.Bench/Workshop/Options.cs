@@ -8,7 +8,7 @@ internal sealed class Options
 {
     private static readonly string[] Known =
     [
-        "--units", "--mowings", "--first", "--hours", "--fingers", "--strip-off", "--mistakes", "--clean-sd", "--price", "--blunt-mowings", "--check-share", "--guard",
+        "--units", "--mowings", "--first", "--hours", "--fingers", "--strip-off", "--mistakes", "--clean-sd", "--price", "--blunt-mowings", "--check-share", "--guard", "--steel-price",
         "--strategy", "--jobs", "--seed", "--trials", "--per-season", "--show", "--variant",
     ];
 
