@@ -66,25 +66,20 @@ internal static class MomentSweeps
     {
         var rows = model.Rows;
         int d = model.StateSize, c = w.StateCount;
-        w.Precision.CopyFrom(w.Gaussian);
-        Array.Clear(w.Step);
-        foreach (var k in w.Gaussians)
-        {
-            var eta = rows.Dot(k, w.U, d, c) - rows.Offset[k];
-            rows.AddTo(k, -eta / (w.Sd[k] * w.Sd[k]), w.Step, d, c);
-        }
-
+        w.Chain.CopyFrom(w.Gaussian);
+        Array.Clear(w.Gradient);
+        GaussianPart.Pull(model, w);
         foreach (var k in w.Intervals)
         {
             var eta = rows.Dot(k, w.U, d, c) - rows.Offset[k];
-            w.Precision.AddOuter(rows, k, w.SitePrecision[k]);
-            rows.AddTo(k, w.SiteShift[k] - (w.SitePrecision[k] * eta), w.Step, d, c);
+            w.Chain.AddOuter(rows, k, w.SitePrecision[k]);
+            rows.AddTo(k, w.SiteShift[k] - (w.SitePrecision[k] * eta), w.Gradient, d, c);
         }
 
-        if (!w.Elimination.Factorise(w.Precision)) return false;
+        if (!w.Elimination.Factorise(w.Chain, w.Gradient)) return false;
         w.Elimination.Solve(w.Step);
         for (var i = 0; i < w.U.Length; i++) w.U[i] += w.Step[i];
-        w.Selected.Fill(w.Elimination, w.Covariance);
+        w.Selected.Fill(w.Chain);
         return true;
     }
 
@@ -94,16 +89,13 @@ internal static class MomentSweeps
         var rows = model.Rows;
         mismatch = 0;
         logEvidence = Evidence.OfGaussian(w.U.Length, w.Elimination);
-        foreach (var k in w.Gaussians)
-        {
-            logEvidence += Evidence.LogDensity(rows.Dot(k, w.U, model.StateSize, w.StateCount) - rows.Offset[k], w.Sd[k]);
-        }
-
+        GaussianPart.Predict(model, w);
+        logEvidence += Evidence.OfGaussians(w);
         foreach (var k in w.Intervals)
         {
             var m = rows.Dot(k, w.U, model.StateSize, w.StateCount) - rows.Offset[k];
             double tau = w.SitePrecision[k], nu = w.SiteShift[k], sd = w.Sd[k];
-            var v = w.Covariance.Quadratic(rows, k);
+            var v = w.Chain.Quadratic(rows, k);
             var rest = 1 - (v * tau);
             if (!(rest > 1e-12 && v > 0)) return false;
             var vc = v / rest;

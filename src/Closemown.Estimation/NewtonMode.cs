@@ -31,9 +31,14 @@ internal static class NewtonMode
             var decrement = Prepare(model, w);
             if (decrement <= Arrived || (before <= Near && decrement > 0.25 * before)) return Outcome.Settled;
             if (steps == options.MaxNewtonSteps) return Outcome.Limit;
-            var shortened = Shorten(w, radius);
+            var shortened = decrement <= radius * radius ? 1 : Shorten(model, w, radius);
             var share = decrement <= Near && shortened == 1 ? 1 : LineSearch(model, w, decrement * shortened);
-            if (share == 0) return Outcome.Stuck;
+            if (share == 0)
+            {
+                Curvature(model, w);
+                return Outcome.Stuck;
+            }
+
             if (shortened < 1 && share == 1) radius *= 4;
             for (var i = 0; i < w.U.Length; i++) w.U[i] += share * w.Step[i];
             before = shortened < 1 || share < 1 ? double.PositiveInfinity : decrement;
@@ -44,14 +49,7 @@ internal static class NewtonMode
     public static double Prepare(ChainModel model, Workspace w)
     {
         Curvature(model, w);
-        var rows = model.Rows;
-        int d = model.StateSize, c = w.StateCount;
-        Array.Clear(w.Step);
-        foreach (var k in w.Gaussians) rows.AddTo(k, -w.Eta[k] / (w.Sd[k] * w.Sd[k]), w.Step, d, c);
-        foreach (var k in w.Intervals) rows.AddTo(k, w.F1[k] / w.Sd[k], w.Step, d, c);
-
         var gradient = w.Gradient;
-        Array.Copy(w.Step, gradient, gradient.Length);
         w.Elimination.Solve(w.Step);
         var decrement = 0.0;
         for (var i = 0; i < gradient.Length; i++) decrement += gradient[i] * w.Step[i];
@@ -59,23 +57,25 @@ internal static class NewtonMode
         return decrement;
     }
 
-    /// <summary>Likelihood at U and the factor of the precision there.</summary>
+    /// <summary>Likelihood and gradient at U and the factor of the precision there.</summary>
     public static void Curvature(ChainModel model, Workspace w)
     {
         var rows = model.Rows;
         int d = model.StateSize, c = w.StateCount;
-        w.Precision.CopyFrom(w.Gaussian);
-        foreach (var k in w.Gaussians) w.Eta[k] = rows.Dot(k, w.U, d, c) - rows.Offset[k];
+        w.Chain.CopyFrom(w.Gaussian);
+        Array.Clear(w.Gradient);
+        GaussianPart.Pull(model, w);
         foreach (var k in w.Intervals)
         {
             var eta = rows.Dot(k, w.U, d, c) - rows.Offset[k];
             w.Eta[k] = eta;
             Likelihood(rows, w.Sd[k], k, eta, out w.F[k], out w.F1[k], out w.F2[k]);
             if (!double.IsFinite(w.F[k])) throw Untied.FarAway(model, w, k, eta);
-            w.Precision.AddOuter(rows, k, -w.F2[k] / (w.Sd[k] * w.Sd[k]));
+            w.Chain.AddOuter(rows, k, -w.F2[k] / (w.Sd[k] * w.Sd[k]));
+            rows.AddTo(k, w.F1[k] / w.Sd[k], w.Gradient, d, c);
         }
 
-        if (!w.Elimination.Factorise(w.Precision)) throw Untied.Explain(model, w, w.Precision);
+        if (!w.Elimination.Factorise(w.Chain, w.Gradient)) throw Untied.Explain(model, w);
     }
 
     private static void Likelihood(FactorRows rows, double sd, int k, double eta, out double f, out double f1, out double f2)
@@ -85,8 +85,10 @@ internal static class NewtonMode
     }
 
     /// <summary>The trust rule: no unknown moves more than the radius in its prior spreads.</summary>
-    private static double Shorten(Workspace w, double radius)
+    /// <remarks>A move in posterior spreads is at most the root of the decrement, and prior spreads are wider: asked for only beyond that.</remarks>
+    private static double Shorten(ChainModel model, Workspace w, double radius)
     {
+        GaussianPart.Spreads(model, w);
         var most = 0.0;
         for (var i = 0; i < w.Step.Length; i++) most = Math.Max(most, Math.Abs(w.Step[i]) / w.PriorSd[i]);
         if (!(most > radius)) return 1;

@@ -1,143 +1,123 @@
 namespace Closemown.Estimation;
 
-/// <summary>The blocks of H⁻¹ that the chain needs: Σ_tt, Σ_{t+1,t}, Σ_{θt}, Σ_θθ, by backward recursion.</summary>
+/// <summary>The blocks of H⁻¹ that the chain needs: Σ_tt, Σ_{t,t+1}, Σ_{tθ}, Σ_θθ, by backward recursion, in place of the factor.</summary>
 /// <remarks>
-/// With W = (U_t; V_t)L_t⁻¹ and S the blocks (t+1, θ): Σ_{S,t} = −Σ_SS W and Σ_tt = (L_tL_tᵀ)⁻¹ + WᵀΣ_SS W. Takahashi, Fagan and Chin 1973;
+/// With S the blocks (t+1, θ) and W = R_t⁻¹(R_t⁻ᵀE | R_t⁻ᵀF): Σ_{t,S} = −WΣ_SS and Σ_tt = R_t⁻¹R_t⁻ᵀ − Σ_{t,S}Wᵀ. Takahashi, Fagan and Chin 1973;
 /// Rue and Martino 2007, J. Stat. Plan. Inference 137:3177. No dense inverse is formed.
 /// </remarks>
 internal sealed class SelectedInverse
 {
-    private double[] _inverse = [];
-    private double[] _up = [];
-    private double[] _out = [];
+    private double[] _after = [];       // Σ_SS: rows of the state after and of θ, [state | θ]
+    private double[] _w = [];           // W: [R⁻¹ | next | θ]
+    private double[] _turned = [];      // Wᵀ, and R⁻ᵀ after it
 
-    /// <summary>Fills <paramref name="sigma"/> from the factor; symmetric blocks come out whole.</summary>
-    public void Fill(BlockElimination factor, BlockChain sigma)
+    /// <summary>Replaces the factor by the covariance blocks; symmetric blocks come out whole.</summary>
+    public void Fill(BlockChain chain)
     {
-        int d = factor.D, m = factor.M, dd = d * d, md = m * d, steps = factor.Steps;
-        sigma.Reset(steps, d, m);
-        if (_inverse.Length < Math.Max(dd, m * m))
+        int d = chain.D, m = chain.M, wide = chain.Next, length = chain.Stride - wide;
+        Room(ref _after, (d + m) * length);
+        Room(ref _w, d * chain.Stride);
+        Room(ref _turned, (d + m + d) * wide);
+        Array.Clear(_after);
+        Corner(chain);
+        for (var j = 0; j < m; j++) Array.Copy(chain.Corner, j * chain.CornerStride, _after, ((d + j) * length) + wide, m);
+        for (var t = chain.Steps - 1; t >= 0; t--)
         {
-            _inverse = new double[Math.Max(dd, m * m)];
-        }
-
-        if (_up.Length < dd) _up = new double[dd];
-        if (_out.Length < md) _out = new double[md];
-        InvertTriangle(factor.Corner, 0, m);
-        Gram(m, sigma.Corner, 0);
-        for (var t = steps - 1; t >= 0; t--)
-        {
-            InvertTriangle(factor.Lower, t * dd, d);
-            Times(factor.Edge, t * md, _out, m, d);
-            if (t + 1 < steps)
-            {
-                Times(factor.Next, t * dd, _up, d, d);
-                Neighbour(sigma, t, d, m);
-            }
-
-            Constants(sigma, t, steps, d, m);
-            Gram(d, sigma.Diagonal, t * dd);
-            Own(sigma, t, steps, d, m);
+            Back(chain, t, last: t == chain.Steps - 1);
+            Fill(chain, t);
+            Keep(chain, t);
         }
     }
 
-    /// <summary>Σ_{t+1,t} = −(Σ_{t+1,t+1} U + Σ_{θ,t+1}ᵀ V).</summary>
-    private void Neighbour(BlockChain sigma, int t, int d, int m)
+    /// <summary>Σ_θθ = R_θ⁻¹R_θ⁻ᵀ.</summary>
+    private static void Corner(BlockChain chain)
     {
-        int next = (t + 1) * d * d, edge = (t + 1) * m * d;
-        for (var i = 0; i < d; i++)
+        int m = chain.M, stride = chain.CornerStride;
+        var inverse = new double[m * stride];
+        var turned = new double[m * stride];
+        for (var i = m - 1; i >= 0; i--)
         {
-            for (var j = 0; j < d; j++)
-            {
-                var sum = 0.0;
-                for (var k = 0; k < d; k++) sum += sigma.Diagonal[next + (i * d) + k] * _up[(k * d) + j];
-                for (var k = 0; k < m; k++) sum += sigma.Border[edge + (k * d) + i] * _out[(k * d) + j];
-                sigma.Below[(((t * d) + i) * d) + j] = -sum;
-            }
+            var own = 1 / chain.Corner[i * (stride + 1)];
+            inverse[i * (stride + 1)] = 1;
+            if (i + 1 < m) RowMath.Subtract(inverse, i * stride, stride, 1, chain.Corner, (i * stride) + i + 1, 0, 1, inverse, (i + 1) * stride, stride, m - 1 - i, stride);
+            RowMath.Scale(inverse, i * stride, stride, own);
         }
-    }
 
-    /// <summary>Σ_{θ,t} = −(Σ_{θ,t+1} U + Σ_θθ V).</summary>
-    private void Constants(BlockChain sigma, int t, int steps, int d, int m)
-    {
-        var edge = (t + 1) * m * d;
         for (var i = 0; i < m; i++)
         {
-            for (var j = 0; j < d; j++)
-            {
-                var sum = 0.0;
-                if (t + 1 < steps)
-                {
-                    for (var k = 0; k < d; k++) sum += sigma.Border[edge + (i * d) + k] * _up[(k * d) + j];
-                }
+            for (var j = 0; j < m; j++) turned[(j * stride) + i] = -inverse[(i * stride) + j];
+        }
 
-                for (var k = 0; k < m; k++) sum += sigma.Corner[(i * m) + k] * _out[(k * d) + j];
-                sigma.Border[(((t * m) + i) * d) + j] = -sum;
-            }
+        Array.Clear(chain.Corner, 0, m * stride);
+        RowMath.Subtract(chain.Corner, 0, stride, m, inverse, 0, stride, 1, turned, 0, stride, m, stride);
+        Mirror(chain.Corner, 0, m, stride);
+    }
+
+    /// <summary>W and R⁻¹ by back-substitution of [I | R⁻ᵀE | R⁻ᵀF].</summary>
+    private void Back(BlockChain chain, int t, bool last)
+    {
+        int d = chain.D, stride = chain.Stride, at = t * chain.Block, wide = chain.Next;
+        for (var i = d - 1; i >= 0; i--)
+        {
+            var row = at + (i * stride);
+            Array.Clear(_w, i * stride, wide);
+            _w[(i * stride) + i] = 1;
+            Array.Copy(chain.Rows, row + wide, _w, (i * stride) + wide, stride - wide);
+            if (last) Array.Clear(_w, (i * stride) + wide, wide);
+            if (i + 1 < d) RowMath.Subtract(_w, i * stride, stride, 1, chain.Rows, row + i + 1, 0, 1, _w, (i + 1) * stride, stride, d - 1 - i, stride);
+            RowMath.Scale(_w, i * stride, stride, 1 / chain.Rows[row + i]);
         }
     }
 
-    /// <summary>Σ_tt −= UᵀΣ_{t+1,t} + VᵀΣ_{θ,t}.</summary>
-    private void Own(BlockChain sigma, int t, int steps, int d, int m)
+    /// <summary>Σ_{t,S} and Σ_tt into the step's rows.</summary>
+    private void Fill(BlockChain chain, int t)
     {
-        int at = t * d * d, edge = t * m * d;
+        int d = chain.D, m = chain.M, stride = chain.Stride, at = t * chain.Block, wide = chain.Next, length = stride - wide, both = (d + m) * wide;
         for (var i = 0; i < d; i++)
         {
-            for (var j = 0; j <= i; j++)
+            var row = i * stride;
+            for (var j = 0; j < d; j++)
             {
-                var sum = 0.0;
-                if (t + 1 < steps)
-                {
-                    for (var k = 0; k < d; k++) sum += _up[(k * d) + i] * sigma.Below[at + (k * d) + j];
-                }
-
-                for (var k = 0; k < m; k++) sum += _out[(k * d) + i] * sigma.Border[edge + (k * d) + j];
-                var value = sigma.Diagonal[at + (i * d) + j] - sum;
-                sigma.Diagonal[at + (i * d) + j] = value;
-                sigma.Diagonal[at + (j * d) + i] = value;
+                _turned[(j * wide) + i] = _w[row + wide + j];
+                _turned[both + (j * wide) + i] = -_w[row + j];
             }
+
+            for (var j = 0; j < m; j++) _turned[((d + j) * wide) + i] = _w[row + chain.Constants + j];
         }
+
+        Array.Clear(chain.Rows, at, chain.Block);
+        RowMath.Subtract(chain.Rows, at + wide, stride, d, _w, wide, stride, 1, _after, 0, length, d, length);
+        RowMath.Subtract(chain.Rows, at + wide, stride, d, _w, chain.Constants, stride, 1, _after, d * length, length, m, length);
+        RowMath.Subtract(chain.Rows, at, stride, d, _w, 0, stride, 1, _turned, both, wide, d, wide);
+        RowMath.Subtract(chain.Rows, at, stride, d, chain.Rows, at + wide, stride, 1, _turned, 0, wide, d, wide);
+        RowMath.Subtract(chain.Rows, at, stride, d, chain.Rows, at + chain.Constants, stride, 1, _turned, d * wide, wide, m, wide);
+        Mirror(chain.Rows, at, d, stride);
     }
 
-    private void InvertTriangle(double[] l, int at, int n)
+    /// <summary>The state's rows and columns of Σ_SS for the step before.</summary>
+    private void Keep(BlockChain chain, int t)
     {
-        for (var j = 0; j < n; j++)
+        int d = chain.D, m = chain.M, stride = chain.Stride, at = t * chain.Block, wide = chain.Next, length = stride - wide;
+        for (var i = 0; i < d; i++)
         {
-            for (var i = j; i < n; i++)
-            {
-                var sum = i == j ? 1.0 : 0.0;
-                for (var k = j; k < i; k++) sum -= l[at + (i * n) + k] * _inverse[(k * n) + j];
-                _inverse[(i * n) + j] = sum / l[at + (i * n) + i];
-            }
+            var row = at + (i * stride);
+            Array.Copy(chain.Rows, row, _after, i * length, d);
+            Array.Copy(chain.Rows, row + chain.Constants, _after, (i * length) + wide, m);
+            for (var j = 0; j < m; j++) _after[((d + j) * length) + i] = chain.Rows[row + chain.Constants + j];
         }
     }
 
-    /// <summary>c = L⁻ᵀL⁻¹, whole.</summary>
-    private void Gram(int n, double[] c, int at)
+    /// <summary>The upper triangle below as well, so that both halves agree to the bit.</summary>
+    private static void Mirror(double[] a, int at, int n, int stride)
     {
         for (var i = 0; i < n; i++)
         {
-            for (var j = 0; j <= i; j++)
-            {
-                var sum = 0.0;
-                for (var k = i; k < n; k++) sum += _inverse[(k * n) + i] * _inverse[(k * n) + j];
-                c[at + (i * n) + j] = sum;
-                c[at + (j * n) + i] = sum;
-            }
+            for (var j = i + 1; j < n; j++) a[at + (j * stride) + i] = a[at + (i * stride) + j];
         }
     }
 
-    /// <summary>into = aL⁻¹.</summary>
-    private void Times(double[] a, int at, double[] into, int rows, int d)
+    private static void Room(ref double[] buffer, int size)
     {
-        for (var i = 0; i < rows; i++)
-        {
-            for (var j = 0; j < d; j++)
-            {
-                var sum = 0.0;
-                for (var k = j; k < d; k++) sum += a[at + (i * d) + k] * _inverse[(k * d) + j];
-                into[(i * d) + j] = sum;
-            }
-        }
+        if (buffer.Length < size) buffer = new double[size];
     }
 }

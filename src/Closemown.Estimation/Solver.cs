@@ -29,8 +29,7 @@ public static class Solver
         workspace.Reset(model);
         Spreads.Fill(model, options, workspace);
         GaussianPart.Assemble(model, workspace);
-        GaussianPart.Start(model, workspace);
-        if (warm is not null && workspace.IntervalCount > 0) GaussianPart.Continue(model, workspace, warm);
+        if (warm is null || workspace.IntervalCount == 0 || !GaussianPart.Continue(model, workspace, warm)) GaussianPart.Start(model, workspace);
         var found = NewtonMode.Find(model, workspace, options, out var steps);
         Array.Copy(workspace.U, workspace.Mode, workspace.U.Length);
         var remark = found switch
@@ -59,7 +58,7 @@ public static class Solver
 
     private static Posterior AtMode(ChainModel model, Workspace w, EstimateKind kind, string? remark, int steps, int sweeps)
     {
-        w.Selected.Fill(w.Elimination, w.Covariance);
+        w.Selected.Fill(w.Chain);
         return new Posterior(model, w, kind, remark, steps, sweeps, Evidence.OfMode(w));
     }
 }

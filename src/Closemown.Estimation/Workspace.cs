@@ -5,9 +5,8 @@ public sealed class Workspace
 {
     internal BlockChain Gaussian { get; } = new();
 
-    internal BlockChain Precision { get; } = new();
-
-    internal BlockChain Covariance { get; } = new();
+    /// <summary>Precision, then its factor, then the covariance, each in place of the one before.</summary>
+    internal BlockChain Chain { get; } = new();
 
     internal BlockElimination Elimination { get; } = new();
 
@@ -20,6 +19,9 @@ public sealed class Workspace
     internal double[] PriorSd = [];
     internal double[] Eta = [];
     internal double[] EtaStep = [];
+
+    /// <summary>Σ log(sd·√2π) of the Gaussian factors.</summary>
+    internal double GaussianLogs;
     internal double[] F = [];
     internal double[] F1 = [];
     internal double[] F2 = [];
