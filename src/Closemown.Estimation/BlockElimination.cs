@@ -51,12 +51,13 @@ internal sealed class BlockElimination
             if (t > first)
             {
                 var before = at - h.Block;
-                RowMath.Subtract(h.Rows, at, stride, d, h.Rows, before + h.Next, 1, stride, h.Rows, before + h.Next, stride, d, h.Next);
-                RowMath.Subtract(h.Rows, at + h.Constants, stride, d, h.Rows, before + h.Next, 1, stride, h.Rows, before + h.Constants, stride, d, h.CornerStride);
+                var next = new Strip(h.Rows, before + h.Next, 1, stride);
+                RowMath.Subtract(new(h.Rows, at, stride), d, h.Next, next, new(h.Rows, before + h.Next, stride), d);
+                RowMath.Subtract(new(h.Rows, at + h.Constants, stride), d, h.CornerStride, next, new(h.Rows, before + h.Constants, stride), d);
             }
 
             if (!Cholesky(h.Rows, at, d, stride, _whole.AsSpan(0, d), t)) return false;
-            if (m > 0) RowMath.Subtract(h.Corner, 0, h.CornerStride, m, h.Rows, at + h.Constants, 1, stride, h.Rows, at + h.Constants, stride, d, h.CornerStride);
+            if (m > 0) Schur(h, at, m);
         }
 
         return Cholesky(h.Corner, 0, m, h.CornerStride, _whole.AsSpan(d, m), -1);
@@ -70,7 +71,7 @@ internal sealed class BlockElimination
         z[_r.Right] = -1;
         for (var j = m - 1; j >= 0; j--)
         {
-            z[_r.Constants + j] = x[c + j] = -RowMath.Dot(_r.Corner, j * _r.CornerStride, z, _r.Constants, _r.CornerStride) / _r.Corner[j * (_r.CornerStride + 1)];
+            z[_r.Constants + j] = x[c + j] = -RowMath.Dot(new(_r.Corner, j * _r.CornerStride, 0), new(z, _r.Constants, 0), _r.CornerStride) / _r.Corner[j * (_r.CornerStride + 1)];
         }
 
         BackStates(x, z, _r.Steps - 1);
@@ -114,7 +115,7 @@ internal sealed class BlockElimination
             for (var i = d - 1; i >= 0; i--)
             {
                 var row = (t * _r.Block) + (i * _r.Stride);
-                z[i] = x[(t * d) + i] = -RowMath.Dot(_r.Rows, row, z, 0, _r.Stride) / _r.Rows[row + i];
+                z[i] = x[(t * d) + i] = -RowMath.Dot(new(_r.Rows, row, 0), new(z, 0, 0), _r.Stride) / _r.Rows[row + i];
             }
         }
     }
@@ -137,7 +138,7 @@ internal sealed class BlockElimination
         for (var i = 0; i < n; i++)
         {
             var row = at + (i * stride);
-            RowMath.Subtract(a, row, stride, 1, a, at + i, 0, stride, a, at, stride, i, stride);
+            RowMath.Subtract(new(a, row, stride), 1, stride, new(a, at + i, 0, stride), new(a, at, stride), i);
             var pivot = a[row + i];
             if (!(pivot > SmallestPivot * whole[i] && pivot > 0))
             {
@@ -147,11 +148,19 @@ internal sealed class BlockElimination
 
             var root = Math.Sqrt(pivot);
             Count(root);
-            RowMath.Scale(a, row, stride, 1 / root);
+            RowMath.Scale(new(a, row, stride), stride, 1 / root);
             a[row + i] = root;
         }
 
         return true;
+    }
+
+    /// <summary>G −= VᵀV. Of the lower half of the rows only the right half is in the upper triangle.</summary>
+    private static void Schur(BlockChain h, int at, int m)
+    {
+        int left = h.CornerStride / 2 / 4 * 4, upper = Math.Min(m, left), v = at + h.Constants;
+        RowMath.Subtract(new(h.Corner, 0, h.CornerStride), upper, h.CornerStride, new(h.Rows, v, 1, h.Stride), new(h.Rows, v, h.Stride), h.D);
+        RowMath.Subtract(new(h.Corner, (left * h.CornerStride) + left, h.CornerStride), m - left, h.CornerStride - left, new(h.Rows, v + left, 1, h.Stride), new(h.Rows, v + left, h.Stride), h.D);
     }
 
     /// <summary>Products are cheaper than logs; one log is taken before they leave what numbers hold.</summary>

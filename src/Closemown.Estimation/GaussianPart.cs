@@ -38,8 +38,8 @@ internal static class GaussianPart
     public static bool Continue(ChainModel model, Workspace w, Posterior warm)
     {
         int d = model.StateSize, m = model.ConstantCount, known = Math.Min(warm.StepCount, model.StepCount), at = known * d;
-        Array.Copy(warm.Mode, w.U, at);
-        Array.Copy(warm.Mode, warm.StepCount * d, w.U, w.StateCount, m);
+        Array.Copy(warm.Mean, w.U, at);
+        Array.Copy(warm.Mean, warm.StepCount * d, w.U, w.StateCount, m);
         if (known == model.StepCount) return true;
         for (var i = at; i < w.StateCount; i++) w.U[i] = known > 0 ? w.U[i - d] : 0;
         Array.Clear(w.Gradient);

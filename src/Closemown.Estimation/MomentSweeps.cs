@@ -20,10 +20,9 @@ internal static class MomentSweeps
         Broke,
     }
 
-    /// <summary>Sweeps from the mode in U; leaves the matched mean in U and the covariance blocks in place.</summary>
+    /// <summary>Sweeps from the sites as they stand, at U; leaves the matched mean in U and the covariance blocks in place.</summary>
     public static Outcome Run(ChainModel model, Workspace w, SolveOptions options, out int sweeps, out double logEvidence)
     {
-        StartFromMode(w);
         double before = double.PositiveInfinity, share = 1;
         var stalled = 0;
         for (sweeps = 1; ; sweeps++)
@@ -52,7 +51,7 @@ internal static class MomentSweeps
     }
 
     /// <summary>The Laplace approximation as sites: same slope and curvature at the mode.</summary>
-    private static void StartFromMode(Workspace w)
+    public static void StartFromMode(Workspace w)
     {
         foreach (var k in w.Intervals)
         {

@@ -14,7 +14,7 @@ public sealed class Posterior
         (_states, _constants) = (model.StateNames, model.ConstantNames);
         (Kind, Remark, NewtonSteps, Sweeps, LogEvidence) = (kind, remark, newtonSteps, sweeps, logEvidence);
         _mean = [.. w.U];
-        Mode = [.. w.Mode];
+        Sites = kind == EstimateKind.ExpectationPropagation ? new(model, w) : null;
         _sigma.CopyFrom(w.Chain, spare: false);
     }
 
@@ -45,7 +45,9 @@ public sealed class Posterior
     /// <summary>Number of constants.</summary>
     public int ConstantCount => _sigma.M;
 
-    internal double[] Mode { get; }
+    internal double[] Mean => _mean;
+
+    internal Sites? Sites { get; }
 
     /// <summary>Mean of component i at a step.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The step or component does not exist (all accessors alike).</exception>

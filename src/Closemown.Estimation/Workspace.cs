@@ -25,6 +25,10 @@ public sealed class Workspace
     internal double[] F = [];
     internal double[] F1 = [];
     internal double[] F2 = [];
+    internal double[] TrialEta = [];
+    internal double[] TrialF = [];
+    internal double[] TrialF1 = [];
+    internal double[] TrialF2 = [];
     internal double[] SitePrecision = [];
     internal double[] SiteShift = [];
     internal double[] NewPrecision = [];
@@ -66,6 +70,7 @@ public sealed class Workspace
             k += k / 4;
             (Eta, EtaStep, F, F1, F2) = (new double[k], new double[k], new double[k], new double[k], new double[k]);
             (GaussianList, IntervalList) = (new int[k], new int[k]);
+            (TrialEta, TrialF, TrialF1, TrialF2) = (new double[k], new double[k], new double[k], new double[k]);
             (SitePrecision, SiteShift, NewPrecision, NewShift) = (new double[k], new double[k], new double[k], new double[k]);
         }
     }
