@@ -7,6 +7,7 @@ using Closemown.Bench.Workshop;
 
 if (args is ["workshop", ..]) return WorkshopRun.Print(args[1..]);
 if (args is ["speed", ..]) return SpeedRun.Print(args[1..]);
+if (args is ["cold", ..]) return ColdStart.Print(args[1..]);
 
 // In this process: building a program of its own for each benchmark would cost more than the benchmarks.
 var config = DefaultConfig.Instance.AddJob(Job.ShortRun.WithToolchain(InProcessEmitToolchain.Instance));

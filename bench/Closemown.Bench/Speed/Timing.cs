@@ -2,25 +2,27 @@ using System.Diagnostics;
 
 namespace Closemown.Bench.Speed;
 
-/// <summary>Milliseconds of one call: the median of several, and the least.</summary>
-/// <param name="Median">What a person meets on this machine as busy as it was.</param>
-/// <param name="Least">What the work needs where nothing else runs.</param>
-internal readonly record struct Timing(double Median, double Least)
+/// <summary>Milliseconds of one call over several: CPU time of this process (median and least) and time by the clock (median).</summary>
+/// <remarks>CPU time is the fairer figure on a machine that does other things beside; it still grows where neighbours fill the caches.</remarks>
+internal readonly record struct Timing(double Cpu, double Least, double Wall)
 {
-    /// <summary>Calls at least <paramref name="times"/> times after as many for the compiler's sake; <paramref name="before"/> is not counted.</summary>
-    public static Timing Of(Action call, int times = 9, Action? before = null)
+    /// <summary>Calls once for the compiler's sake, then up to <paramref name="times"/> times, at least three, until eight seconds are over.</summary>
+    public static Timing Of(Action call, int times = 15)
     {
-        var taken = new List<double>();
+        List<double> cpu = [], wall = [];
+        call();
         var since = Stopwatch.GetTimestamp();
-        for (var k = 0; k < 2 * times; k++)
+        while (cpu.Count < times && (cpu.Count < 3 || Stopwatch.GetElapsedTime(since).TotalSeconds < 8))
         {
-            before?.Invoke();
-            var start = Stopwatch.GetTimestamp();
+            var (used, start) = (Environment.CpuUsage.TotalTime, Stopwatch.GetTimestamp());
             call();
-            if (k >= times) taken.Add(Stopwatch.GetElapsedTime(start).TotalMilliseconds);
-            if (k >= times && taken.Count >= 3 && Stopwatch.GetElapsedTime(since).TotalSeconds > 8) break;
+            wall.Add(Stopwatch.GetElapsedTime(start).TotalMilliseconds);
+            cpu.Add((Environment.CpuUsage.TotalTime - used).TotalMilliseconds);
         }
-        taken.Sort();
-        return new(taken[taken.Count / 2], taken[0]);
+        cpu.Sort();
+        wall.Sort();
+        return new(cpu[cpu.Count / 2], cpu[0], wall[wall.Count / 2]);
     }
+
+    public override string ToString() => FormattableString.Invariant($"{Cpu:0.00} | {Least:0.00} | {Wall:0.00}");
 }
