@@ -2,9 +2,10 @@ using BenchmarkDotNet.Configs;
 using BenchmarkDotNet.Jobs;
 using BenchmarkDotNet.Running;
 using BenchmarkDotNet.Toolchains.InProcess.Emit;
+using Closemown.Bench.Speed;
 using Closemown.Bench.Workshop;
 
-Func<string[], int>? workshop = args.FirstOrDefault() switch
+Func<string[], int>? run = args.FirstOrDefault() switch
 {
     "workshop" => WorkshopRun.Print,
     "season" => SeasonPrinted.Print,
@@ -12,9 +13,11 @@ Func<string[], int>? workshop = args.FirstOrDefault() switch
     "home" => HomeSeason.Print,
     "prices" => Prices.Print,
     "ablation" => Ablations.Print,
+    "speed" => SpeedRun.Print,
+    "cold" => ColdStart.Print,
     _ => null,
 };
-if (workshop is not null) return workshop(args[1..]);
+if (run is not null) return run(args[1..]);
 
 // In this process: building a program of its own for each benchmark would cost more than the benchmarks.
 var config = DefaultConfig.Instance.AddJob(Job.ShortRun.WithToolchain(InProcessEmitToolchain.Instance));

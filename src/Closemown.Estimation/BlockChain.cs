@@ -1,50 +1,61 @@
 namespace Closemown.Estimation;
 
-/// <summary>A symmetric matrix over (x₀ … x_T, θ) that is block-tridiagonal with a border and a corner, in flat arrays.</summary>
+/// <summary>A symmetric matrix over (x₀ … x_T, θ) that is block-tridiagonal with a border and a corner, in two flat arrays.</summary>
 /// <remarks>
-/// Per step t: <see cref="Diagonal"/> block (t, t) d×d, <see cref="Below"/> block (t+1, t) d×d, <see cref="Border"/> block (θ, t) m×d;
-/// <see cref="Corner"/> (θ, θ) m×m. All row-major; of symmetric blocks the lower triangle counts. It holds a precision, and as well
-/// those blocks of a covariance.
+/// Per step t there are d rows [own | next | θ | right-hand side]: blocks (t, t), (t, t+1) and (t, θ), and one number of a vector that rides along;
+/// the corner has m rows [θ | right-hand side]. Parts are padded (<see cref="RowMath.Pad"/>). Of symmetric blocks the upper triangle
+/// counts. It holds a precision, its Cholesky factor, or those blocks of a covariance.
 /// </remarks>
 internal sealed class BlockChain
 {
     public int Steps;
     public int D;
     public int M;
-    public double[] Diagonal = [];
-    public double[] Below = [];
-    public double[] Border = [];
+    public double[] Rows = [];
     public double[] Corner = [];
 
-    public int Size => (Steps * D) + M;
+    /// <summary>Where the next state's columns begin: the padded d.</summary>
+    public int Next { get; private set; }
+
+    /// <summary>Where the constants' columns begin.</summary>
+    public int Constants { get; private set; }
+
+    /// <summary>Length of a row.</summary>
+    public int Stride { get; private set; }
+
+    /// <summary>Length of a row of the corner.</summary>
+    public int CornerStride { get; private set; }
+
+    /// <summary>Numbers of a step.</summary>
+    public int Block { get; private set; }
+
+    /// <summary>Column of the right-hand side.</summary>
+    public int Right => Constants + M;
 
     /// <summary>Takes a shape, keeping arrays that are large enough, and clears to zero.</summary>
     public void Reset(int steps, int d, int m)
     {
-        (Steps, D, M) = (steps, d, m);
-        Diagonal = Room(Diagonal, steps * d * d);
-        Below = Room(Below, steps * d * d);
-        Border = Room(Border, steps * m * d);
-        Corner = Room(Corner, m * m);
+        Shape(steps, d, m, spare: true);
+        Array.Clear(Rows, 0, Steps * Block);
+        Array.Clear(Corner, 0, M * CornerStride);
     }
 
-    public void CopyFrom(BlockChain other)
+    /// <summary>The same numbers; <paramref name="spare"/> leaves room to grow.</summary>
+    public void CopyFrom(BlockChain other, bool spare = true)
     {
-        Reset(other.Steps, other.D, other.M);
-        Array.Copy(other.Diagonal, Diagonal, Steps * D * D);
-        Array.Copy(other.Below, Below, Steps * D * D);
-        Array.Copy(other.Border, Border, Steps * M * D);
-        Array.Copy(other.Corner, Corner, M * M);
+        Shape(other.Steps, other.D, other.M, spare);
+        Array.Copy(other.Rows, Rows, Steps * Block);
+        Array.Copy(other.Corner, Corner, M * CornerStride);
     }
 
     /// <summary>Adds scale × aaᵀ for row k of the factors.</summary>
     public void AddOuter(FactorRows rows, int k, double scale)
     {
         int start = rows.Start[k], end = rows.Start[k + 1], step = rows.Step[k];
-        for (var p = start; p < end; p++)
+        for (var q = start; q < end; q++)
         {
-            var w = scale * rows.Weight[p];
-            for (var q = start; q <= p; q++) At(step, rows.Local[p], rows.Local[q]) += w * rows.Weight[q];
+            var w = scale * rows.Weight[q];
+            for (var p = q; p < end; p++) At(step, rows.Local[q], rows.Local[p]) += w * rows.Weight[p];
         }
     }
 
@@ -56,36 +67,41 @@ internal sealed class BlockChain
     public double Quadratic(int step, ReadOnlySpan<int> local, ReadOnlySpan<double> weight)
     {
         var sum = 0.0;
-        for (var p = 0; p < local.Length; p++)
+        for (var q = 0; q < local.Length; q++)
         {
-            var part = 0.5 * weight[p] * At(step, local[p], local[p]);
-            for (var q = 0; q < p; q++) part += weight[q] * At(step, local[p], local[q]);
-            sum += 2 * weight[p] * part;
+            var part = 0.5 * weight[q] * At(step, local[q], local[q]);
+            for (var p = q + 1; p < local.Length; p++) part += weight[p] * At(step, local[q], local[p]);
+            sum += 2 * weight[q] * part;
         }
 
         return sum;
     }
 
-    /// <summary>The entry at two local positions of a row (see <see cref="FactorRows"/>), p not before q.</summary>
-    private ref double At(int step, int p, int q)
-    {
-        if (p < D) return ref Diagonal[(((step * D) + p) * D) + q];
-        if (p < 2 * D)
-        {
-            if (q < D) return ref Below[(((step * D) + p - D) * D) + q];
-            return ref Diagonal[((((step + 1) * D) + p - D) * D) + q - D];
-        }
+    /// <summary>The diagonal entry of unknown i, states in order and then the constants.</summary>
+    public double DiagonalAt(int i) => i < Steps * D ? Rows[((i / D) * Block) + ((i % D) * (Stride + 1))] : Corner[(i - (Steps * D)) * (CornerStride + 1)];
 
-        var c = p - (2 * D);
-        if (q < D) return ref Border[(((step * M) + c) * D) + q];
-        if (q < 2 * D) return ref Border[((((step + 1) * M) + c) * D) + q - D];
-        return ref Corner[(c * M) + q - (2 * D)];
+    /// <summary>The entry at two local positions of a row (see <see cref="FactorRows"/>), q not after p.</summary>
+    private ref double At(int step, int q, int p)
+    {
+        if (q >= 2 * D) return ref Corner[((q - (2 * D)) * CornerStride) + p - (2 * D)];
+        var row = q < D ? (step * Block) + (q * Stride) : ((step + 1) * Block) + ((q - D) * Stride);
+        if (p >= 2 * D) return ref Rows[row + Constants + p - (2 * D)];
+        if (p < D) return ref Rows[row + p];
+        return ref Rows[q < D ? row + Next + p - D : row + p - D];
     }
 
-    private static double[] Room(double[] old, int size)
+    private void Shape(int steps, int d, int m, bool spare)
     {
-        if (old.Length < size || old.Length > 4 * (size + 64)) return new double[size];
-        Array.Clear(old, 0, size);
-        return old;
+        (Steps, D, M) = (steps, d, m);
+        Next = RowMath.Pad(d);
+        Constants = 2 * Next;
+        CornerStride = RowMath.Pad(m + 1);
+        Stride = Constants + CornerStride;
+        Block = d * Stride;
+        Rows = Room(Rows, steps * Block, spare);
+        Corner = Room(Corner, m * CornerStride, spare);
     }
+
+    private static double[] Room(double[] old, int size, bool spare) =>
+        old.Length < size || old.Length > 4 * (size + 64) ? new double[spare ? size + (size / 16) : size] : old;
 }

@@ -1,251 +1,174 @@
 namespace Closemown.Estimation;
 
-/// <summary>Block Cholesky factor of a <see cref="BlockChain"/>: elimination along the chain, then the Schur complement for θ.</summary>
+/// <summary>Cholesky factor of a <see cref="BlockChain"/> in its place: elimination along the chain, then the Schur complement for θ.</summary>
 /// <remarks>
-/// H = LLᵀ with per step L_t (d×d lower), U_t = block (t+1, t) and V_t = block (θ, t) of L, and L_θ. Cost grows linearly with the steps.
-/// Golub and Van Loan 2013, Matrix Computations, 4.5; Rue and Held 2005, Gaussian Markov Random Fields, 2.4.
-/// A pivot below 1e-13 of its diagonal entry counts as zero.
+/// H = RᵀR, R being upper triangular: a step's rows become [R_t | R_t⁻ᵀE | R_t⁻ᵀF | R_t⁻ᵀg], g the right-hand side, so the forward half of
+/// solving costs nothing. Cost grows linearly with the steps. Golub and Van Loan 2013, Matrix Computations, 4.5; Rue and Held 2005, Gaussian Markov Random
+/// Fields, 2.4. A pivot below 1e-13 of its diagonal entry counts as zero.
 /// </remarks>
 internal sealed class BlockElimination
 {
     private const double SmallestPivot = 1e-13;
-
-    public int Steps;
-    public int D;
-    public int M;
-    public int First;
-    public double[] Lower = [];
-    public double[] Next = [];
-    public double[] Edge = [];
-    public double[] Corner = [];
+    private BlockChain _r = new();
+    private double[] _whole = [];
+    private double[] _row = [];
+    private int _first;
+    private double _product;
+    private double _logs;
 
     /// <summary>Where the last factorisation failed: the step (−1 for a constant) and the index.</summary>
-    public int FailedStep;
-    public int FailedIndex;
-    public bool FailedEmpty;
+    public int FailedStep { get; private set; }
 
-    /// <summary>Factorises; with <paramref name="first"/> above 0 only the states from there on, without the constants.</summary>
-    /// <returns>False where the matrix is not positive definite; see <see cref="FailedStep"/>.</returns>
-    public bool Factorise(BlockChain h, int first = 0)
-    {
-        (Steps, D, First, M) = (h.Steps, h.D, first, first == 0 ? h.M : 0);
-        int d = D, m = M, dd = d * d, md = m * d;
-        if (Lower.Length < Steps * dd || Edge.Length < Steps * h.M * d || Corner.Length < h.M * h.M)
-        {
-            Lower = new double[Steps * dd];
-            Next = new double[Steps * dd];
-            Edge = new double[Steps * h.M * d];
-            Corner = new double[h.M * h.M];
-        }
+    public int FailedIndex { get; private set; }
 
-        for (var i = 0; i < m; i++) Array.Copy(h.Corner, i * m, Corner, i * m, i + 1);
-        for (var t = first; t < Steps; t++)
-        {
-            var at = t * dd;
-            Array.Copy(h.Diagonal, at, Lower, at, dd);
-            if (t > first) SubtractOuter(Next, at - dd, Lower, at, d, d);
-            if (!Cholesky(Lower, at, d, h.Diagonal, at, out FailedIndex, out FailedEmpty))
-            {
-                FailedStep = t;
-                return false;
-            }
-
-            if (t + 1 < Steps)
-            {
-                Array.Copy(h.Below, at, Next, at, dd);
-                SolveRows(Lower, at, Next, at, d, d);
-            }
-
-            Array.Copy(h.Border, t * md, Edge, t * md, md);
-            if (t > first) SubtractProduct(Edge, (t - 1) * md, Next, at - dd, Edge, t * md, m, d);
-            SolveRows(Lower, at, Edge, t * md, m, d);
-            SubtractOuter(Edge, t * md, Corner, 0, m, d);
-        }
-
-        FailedStep = -1;
-        return Cholesky(Corner, 0, m, h.Corner, 0, out FailedIndex, out FailedEmpty);
-    }
+    public bool FailedEmpty { get; private set; }
 
     /// <summary>log |H| of what was factorised.</summary>
-    public double LogDeterminant()
+    public double LogDeterminant => 2 * (_logs + Math.Log(_product));
+
+    /// <summary>Factorises in place with a right-hand side; with <paramref name="first"/> above 0 only the states from there on, without the constants.</summary>
+    /// <returns>False where the matrix is not positive definite; see <see cref="FailedStep"/>.</returns>
+    public bool Factorise(BlockChain h, double[] right, int first = 0)
     {
-        var sum = 0.0;
-        for (var t = First; t < Steps; t++)
+        (_r, _first, _logs, _product) = (h, first, 0, 1);
+        int d = h.D, m = first == 0 ? h.M : 0, stride = h.Stride, states = h.Steps * d;
+        if (_whole.Length < d + h.M) _whole = new double[d + h.M];
+        for (var j = 0; j < m; j++)
         {
-            for (var i = 0; i < D; i++) sum += Math.Log(Lower[(((t * D) + i) * D) + i]);
+            h.Corner[(j * h.CornerStride) + m] = right[states + j];
+            _whole[d + j] = h.Corner[j * (h.CornerStride + 1)];
         }
 
-        for (var i = 0; i < M; i++) sum += Math.Log(Corner[(i * M) + i]);
-        return 2 * sum;
-    }
-
-    /// <summary>Solves Hx = x in place; x holds the states in order and then the constants.</summary>
-    public void Solve(double[] x)
-    {
-        int d = D, m = M, c = Steps * d;
-        for (var t = First; t < Steps; t++)
+        for (var t = first; t < h.Steps; t++)
         {
-            var at = t * d;
+            var at = t * h.Block;
             for (var i = 0; i < d; i++)
             {
-                var sum = x[at + i];
-                if (t > First)
-                {
-                    for (var k = 0; k < d; k++) sum -= Next[((at - d + i) * d) + k] * x[at - d + k];
-                }
-
-                var row = (at + i) * d;
-                for (var k = 0; k < i; k++) sum -= Lower[row + k] * x[at + k];
-                x[at + i] = sum / Lower[row + i];
+                h.Rows[at + (i * stride) + h.Right] = right[(t * d) + i];
+                _whole[i] = h.Rows[at + (i * (stride + 1))];
             }
 
-            for (var j = 0; j < m; j++)
+            if (t > first)
             {
-                var sum = 0.0;
-                for (var k = 0; k < d; k++) sum += Edge[(((t * m) + j) * d) + k] * x[at + k];
-                x[c + j] -= sum;
+                var before = at - h.Block;
+                var next = new Strip(h.Rows, before + h.Next, 1, stride);
+                RowMath.Subtract(new(h.Rows, at, stride), d, h.Next, next, new(h.Rows, before + h.Next, stride), d);
+                RowMath.Subtract(new(h.Rows, at + h.Constants, stride), d, h.CornerStride, next, new(h.Rows, before + h.Constants, stride), d);
             }
+
+            if (!Cholesky(h.Rows, at, d, stride, _whole.AsSpan(0, d), t)) return false;
+            if (m > 0) Schur(h, at, m);
         }
 
-        for (var i = 0; i < m; i++)
+        return Cholesky(h.Corner, 0, m, h.CornerStride, _whole.AsSpan(d, m), -1);
+    }
+
+    /// <summary>The solution for the right-hand side: states from the first on, and then the constants.</summary>
+    public void Solve(double[] x)
+    {
+        int m = _first == 0 ? _r.M : 0, c = _r.Steps * _r.D;
+        var z = Cleared(_r.Stride);
+        z[_r.Right] = -1;
+        for (var j = m - 1; j >= 0; j--)
         {
-            var sum = x[c + i];
-            for (var k = 0; k < i; k++) sum -= Corner[(i * m) + k] * x[c + k];
-            x[c + i] = sum / Corner[(i * m) + i];
+            z[_r.Constants + j] = x[c + j] = -RowMath.Dot(new(_r.Corner, j * _r.CornerStride, 0), new(z, _r.Constants, 0), _r.CornerStride) / _r.Corner[j * (_r.CornerStride + 1)];
         }
 
-        BackConstants(x, m);
-        BackStates(x, Steps - 1);
+        BackStates(x, z, _r.Steps - 1);
     }
 
     /// <summary>A direction the matrix leaves free, after a failed factorisation.</summary>
     public double[] FreeDirection()
     {
-        int d = D, m = M, c = Steps * d;
-        var x = new double[c + m];
-        var f = FailedIndex;
+        int d = _r.D, c = _r.Steps * d, f = FailedIndex;
+        var x = new double[c + _r.M];
+        var z = Cleared(_r.Stride);
         if (FailedStep < 0)
         {
-            x[c + f] = 1;
-            for (var k = 0; k < f; k++) x[c + k] = -Corner[(f * m) + k];
-            BackTriangle(Corner, 0, m, x, c, f);
-            BackStates(x, Steps - 1);
+            BackTriangle(_r.Corner, 0, _r.CornerStride, f, x, c);
+            for (var j = 0; j <= f; j++) z[_r.Constants + j] = x[c + j];
+            BackStates(x, z, _r.Steps - 1);
             return x;
         }
 
-        var at = FailedStep * d;
-        x[at + f] = 1;
-        for (var k = 0; k < f; k++) x[at + k] = -Lower[((at + f) * d) + k];
-        BackTriangle(Lower, at * d, d, x, at, f);
-        BackStates(x, FailedStep - 1);
+        BackTriangle(_r.Rows, FailedStep * _r.Block, _r.Stride, f, x, FailedStep * d);
+        for (var i = 0; i <= f; i++) z[i] = x[(FailedStep * d) + i];
+        BackStates(x, z, FailedStep - 1);
         return x;
     }
 
-    private void BackConstants(double[] x, int count) => BackTriangle(Corner, 0, M, x, Steps * D, count);
-
-    private void BackStates(double[] x, int last)
+    private double[] Cleared(int length)
     {
-        int d = D, m = M, c = Steps * d;
-        for (var t = last; t >= First; t--)
-        {
-            var at = t * d;
-            for (var i = 0; i < d; i++)
-            {
-                var sum = x[at + i];
-                if (t + 1 < Steps)
-                {
-                    for (var k = 0; k < d; k++) sum -= Next[((at + k) * d) + i] * x[at + d + k];
-                }
+        if (_row.Length < length) _row = new double[length];
+        Array.Clear(_row);
+        return _row;
+    }
 
-                for (var k = 0; k < m; k++) sum -= Edge[(((t * m) + k) * d) + i] * x[c + k];
-                x[at + i] = sum;
+    /// <summary>States from <paramref name="last"/> back; z holds [the state after it | – | θ | −1 where the right-hand side counts].</summary>
+    private void BackStates(double[] x, double[] z, int last)
+    {
+        var d = _r.D;
+        for (var t = last; t >= _first; t--)
+        {
+            Array.Copy(z, 0, z, _r.Next, d);
+            Array.Clear(z, 0, d);
+            for (var i = d - 1; i >= 0; i--)
+            {
+                var row = (t * _r.Block) + (i * _r.Stride);
+                z[i] = x[(t * d) + i] = -RowMath.Dot(new(_r.Rows, row, 0), new(z, 0, 0), _r.Stride) / _r.Rows[row + i];
             }
-
-            BackTriangle(Lower, at * d, d, x, at, d);
         }
     }
 
-    /// <summary>Solves Lᵀx = x for the first <paramref name="count"/> rows of a lower triangle.</summary>
-    private static void BackTriangle(double[] l, int at, int stride, double[] x, int xAt, int count)
+    /// <summary>Solves Rx = 0 with x_f = 1 for the rows before f.</summary>
+    private static void BackTriangle(double[] r, int at, int stride, int f, double[] x, int xAt)
     {
-        for (var i = count - 1; i >= 0; i--)
+        x[xAt + f] = 1;
+        for (var i = f - 1; i >= 0; i--)
         {
-            var sum = x[xAt + i];
-            for (var k = i + 1; k < count; k++) sum -= l[at + (k * stride) + i] * x[xAt + k];
-            x[xAt + i] = sum / l[at + (i * stride) + i];
+            var sum = 0.0;
+            for (var k = i + 1; k <= f; k++) sum += r[at + (i * stride) + k] * x[xAt + k];
+            x[xAt + i] = -sum / r[at + (i * (stride + 1))];
         }
     }
 
-    private static bool Cholesky(double[] a, int at, int n, double[] original, int from, out int failed, out bool empty)
+    /// <summary>Rows [A | B] become [R | R⁻ᵀB] with A = RᵀR.</summary>
+    private bool Cholesky(double[] a, int at, int n, int stride, ReadOnlySpan<double> whole, int step)
     {
-        for (var j = 0; j < n; j++)
+        for (var i = 0; i < n; i++)
         {
-            var row = at + (j * n);
-            var pivot = a[row + j];
-            for (var k = 0; k < j; k++) pivot -= a[row + k] * a[row + k];
-            var whole = original[from + (j * n) + j];
-            if (!(pivot > SmallestPivot * whole && pivot > 0))
+            var row = at + (i * stride);
+            RowMath.Subtract(new(a, row, stride), 1, stride, new(a, at + i, 0, stride), new(a, at, stride), i);
+            var pivot = a[row + i];
+            if (!(pivot > SmallestPivot * whole[i] && pivot > 0))
             {
-                (failed, empty) = (j, whole == 0);
+                (FailedStep, FailedIndex, FailedEmpty) = (step, i, whole[i] == 0);
                 return false;
             }
 
             var root = Math.Sqrt(pivot);
-            a[row + j] = root;
-            for (var i = j + 1; i < n; i++)
-            {
-                var other = at + (i * n);
-                var sum = a[other + j];
-                for (var k = 0; k < j; k++) sum -= a[other + k] * a[row + k];
-                a[other + j] = sum / root;
-            }
+            Count(root);
+            RowMath.Scale(new(a, row, stride), stride, 1 / root);
+            a[row + i] = root;
         }
 
-        (failed, empty) = (-1, false);
         return true;
     }
 
-    /// <summary>Each of the rows of b becomes bL⁻ᵀ.</summary>
-    private static void SolveRows(double[] l, int at, double[] b, int bAt, int rows, int d)
+    /// <summary>G −= VᵀV. Of the lower half of the rows only the right half is in the upper triangle.</summary>
+    private static void Schur(BlockChain h, int at, int m)
     {
-        for (var r = 0; r < rows; r++)
-        {
-            var row = bAt + (r * d);
-            for (var j = 0; j < d; j++)
-            {
-                var sum = b[row + j];
-                var lower = at + (j * d);
-                for (var k = 0; k < j; k++) sum -= b[row + k] * l[lower + k];
-                b[row + j] = sum / l[lower + j];
-            }
-        }
+        int left = h.CornerStride / 2 / 4 * 4, upper = Math.Min(m, left), v = at + h.Constants;
+        RowMath.Subtract(new(h.Corner, 0, h.CornerStride), upper, h.CornerStride, new(h.Rows, v, 1, h.Stride), new(h.Rows, v, h.Stride), h.D);
+        RowMath.Subtract(new(h.Corner, (left * h.CornerStride) + left, h.CornerStride), m - left, h.CornerStride - left, new(h.Rows, v + left, 1, h.Stride), new(h.Rows, v + left, h.Stride), h.D);
     }
 
-    /// <summary>Lower triangle of c −= aaᵀ, a having <paramref name="rows"/> rows of d.</summary>
-    private static void SubtractOuter(double[] a, int aAt, double[] c, int cAt, int rows, int d)
+    /// <summary>Products are cheaper than logs; one log is taken before they leave what numbers hold.</summary>
+    private void Count(double root)
     {
-        for (var i = 0; i < rows; i++)
-        {
-            for (var j = 0; j <= i; j++)
-            {
-                var sum = 0.0;
-                for (var k = 0; k < d; k++) sum += a[aAt + (i * d) + k] * a[aAt + (j * d) + k];
-                c[cAt + (i * rows) + j] -= sum;
-            }
-        }
-    }
-
-    /// <summary>c −= abᵀ, a and c having <paramref name="rows"/> rows of d, b being d×d.</summary>
-    private static void SubtractProduct(double[] a, int aAt, double[] b, int bAt, double[] c, int cAt, int rows, int d)
-    {
-        for (var i = 0; i < rows; i++)
-        {
-            for (var j = 0; j < d; j++)
-            {
-                var sum = 0.0;
-                for (var k = 0; k < d; k++) sum += a[aAt + (i * d) + k] * b[bAt + (j * d) + k];
-                c[cAt + (i * d) + j] -= sum;
-            }
-        }
+        _product *= root;
+        if (_product is > 1e-150 and < 1e150) return;
+        _logs += Math.Log(_product);
+        _product = 1;
     }
 }

@@ -9,7 +9,7 @@ namespace Closemown.Estimation;
 internal static class Evidence
 {
     /// <summary>(n/2) log 2π − ½ log |H|.</summary>
-    public static double OfGaussian(int n, BlockElimination factor) => (n * NormalMath.LogRoot2Pi) - (0.5 * factor.LogDeterminant());
+    public static double OfGaussian(int n, BlockElimination factor) => (n * NormalMath.LogRoot2Pi) - (0.5 * factor.LogDeterminant);
 
     /// <summary>log N(η; 0, sd²).</summary>
     public static double LogDensity(double eta, double sd) => (-0.5 * (eta / sd) * (eta / sd)) - Math.Log(sd) - NormalMath.LogRoot2Pi;
@@ -22,11 +22,23 @@ internal static class Evidence
         return ((m - mc) * (nu - (0.5 * tau * (m + mc)))) + (0.5 * NormalMath.Log1p(tau * vc)) - (0.5 * vc * slope * slope / loose);
     }
 
+    /// <summary>Σ log N(η; 0, sd²) of the Gaussian factors at the predictors in Eta.</summary>
+    public static double OfGaussians(Workspace w)
+    {
+        var sum = 0.0;
+        foreach (var k in w.Gaussians)
+        {
+            var z = w.Eta[k] / w.Sd[k];
+            sum += z * z;
+        }
+
+        return (-0.5 * sum) - w.GaussianLogs;
+    }
+
     /// <summary>The Laplace evidence from what <see cref="NewtonMode"/> left behind.</summary>
     public static double OfMode(Workspace w)
     {
-        var sum = OfGaussian(w.U.Length, w.Elimination);
-        foreach (var k in w.Gaussians) sum += LogDensity(w.Eta[k], w.Sd[k]);
+        var sum = OfGaussian(w.U.Length, w.Elimination) + OfGaussians(w);
         foreach (var k in w.Intervals) sum += w.F[k];
         return sum;
     }

@@ -6,73 +6,95 @@ internal static class GaussianPart
     public static void Assemble(ChainModel model, Workspace w)
     {
         w.Gaussian.Reset(model.StepCount, model.StateSize, model.ConstantCount);
-        var rows = model.Rows;
-        foreach (var k in w.Gaussians) w.Gaussian.AddOuter(rows, k, 1 / (w.Sd[k] * w.Sd[k]));
+        w.GaussianLogs = 0;
+        double product = 1;
+        foreach (var k in w.Gaussians)
+        {
+            w.Gaussian.AddOuter(model.Rows, k, 1 / (w.Sd[k] * w.Sd[k]));
+            product *= w.Sd[k];
+            if (product is > 1e-150 and < 1e150) continue;
+            w.GaussianLogs += Math.Log(product);
+            product = 1;
+        }
+
+        w.GaussianLogs += Math.Log(product) + (w.GaussianCount * NormalMath.LogRoot2Pi);
     }
 
-    /// <summary>Sets U to the solution of the Gaussian factors alone (the priors carried through the actions) and the prior spreads.</summary>
+    /// <summary>Sets U to the solution of the Gaussian factors alone (the priors carried through the actions).</summary>
     /// <remarks>Where they alone leave something free, intervals stand in as rough Gaussian readings, for the start only.</remarks>
     /// <exception cref="EstimationException">Nothing ties a variable.</exception>
     public static void Start(ChainModel model, Workspace w)
     {
-        var rough = false;
-        var h = w.Gaussian;
-        if (!w.Elimination.Factorise(h))
-        {
-            if (w.IntervalCount == 0) throw Untied.Explain(model, w, h);
-            rough = true;
-            h = w.Precision;
-            h.CopyFrom(w.Gaussian);
-            foreach (var k in w.Intervals) h.AddOuter(model.Rows, k, Rough(model.Rows, w.Sd[k], k).Precision);
-
-            if (!w.Elimination.Factorise(h)) throw Untied.Explain(model, w, h);
-        }
-
         Array.Clear(w.U);
-        for (var round = 0; round < 2; round++)
-        {
-            Gradient(model, w, rough);
-            w.Elimination.Solve(w.Step);
-            for (var i = 0; i < w.U.Length; i++) w.U[i] += w.Step[i];
-        }
-
-        w.Selected.Fill(w.Elimination, w.Covariance);
-        Spreads(w);
+        Array.Clear(w.Gradient);
+        Pull(model, w);
+        Factorise(model, w);
+        w.Elimination.Solve(w.Step);
+        Array.Copy(w.Step, w.U, w.U.Length);
     }
 
     /// <summary>Sets U from an earlier posterior; steps after its last follow by the Gaussian factors from there.</summary>
-    public static void Continue(ChainModel model, Workspace w, Posterior warm)
+    /// <returns>False where the Gaussian factors leave such a step free.</returns>
+    public static bool Continue(ChainModel model, Workspace w, Posterior warm)
     {
         int d = model.StateSize, m = model.ConstantCount, known = Math.Min(warm.StepCount, model.StepCount), at = known * d;
-        if (known == model.StepCount || w.Elimination.Factorise(w.Gaussian, known))
+        Array.Copy(warm.Mean, w.U, at);
+        Array.Copy(warm.Mean, warm.StepCount * d, w.U, w.StateCount, m);
+        if (known == model.StepCount) return true;
+        for (var i = at; i < w.StateCount; i++) w.U[i] = known > 0 ? w.U[i - d] : 0;
+        Array.Clear(w.Gradient);
+        Pull(model, w);
+        w.Chain.CopyFrom(w.Gaussian);
+        if (!w.Elimination.Factorise(w.Chain, w.Gradient, known)) return false;
+        w.Elimination.Solve(w.Step);
+        for (var i = at; i < w.StateCount; i++) w.U[i] += w.Step[i];
+        return true;
+    }
+
+    /// <summary>Sets the prior spreads: those of the Gaussian factors alone. The chain's factor is lost.</summary>
+    public static void Spreads(ChainModel model, Workspace w)
+    {
+        Factorise(model, w);
+        w.Selected.Fill(w.Chain);
+        for (var i = 0; i < w.PriorSd.Length; i++) w.PriorSd[i] = Math.Sqrt(Math.Max(0, w.Chain.DiagonalAt(i)));
+    }
+
+    /// <summary>Adds the Gaussian factors' slope at U to the gradient; leaves their predictors in Eta.</summary>
+    public static void Pull(ChainModel model, Workspace w)
+    {
+        var rows = model.Rows;
+        foreach (var k in w.Gaussians)
         {
-            Array.Copy(warm.Mode, w.U, at);
-            Array.Copy(warm.Mode, warm.StepCount * d, w.U, w.StateCount, m);
-            if (known == model.StepCount) return;
-            for (var i = at; i < w.StateCount; i++) w.U[i] = known > 0 ? w.U[i - d] : 0;
-            Gradient(model, w, false);
-            w.Elimination.Solve(w.Step);
-            for (var i = at; i < w.StateCount; i++) w.U[i] += w.Step[i];
+            var eta = rows.Dot(k, w.U, model.StateSize, w.StateCount) - rows.Offset[k];
+            w.Eta[k] = eta;
+            rows.AddTo(k, -eta / (w.Sd[k] * w.Sd[k]), w.Gradient, model.StateSize, w.StateCount);
         }
     }
 
-    private static void Gradient(ChainModel model, Workspace w, bool rough)
+    /// <summary>The Gaussian factors' predictors at U, into Eta.</summary>
+    public static void Predict(ChainModel model, Workspace w)
     {
         var rows = model.Rows;
-        Array.Clear(w.Step);
-        foreach (var k in w.Gaussians) Pull(k, 1 / (w.Sd[k] * w.Sd[k]), 0);
-        if (!rough) return;
+        foreach (var k in w.Gaussians) w.Eta[k] = rows.Dot(k, w.U, model.StateSize, w.StateCount) - rows.Offset[k];
+    }
+
+    /// <summary>Factorises the Gaussian factors, with rough intervals where they do not suffice.</summary>
+    private static void Factorise(ChainModel model, Workspace w)
+    {
+        w.Chain.CopyFrom(w.Gaussian);
+        if (w.Elimination.Factorise(w.Chain, w.Gradient)) return;
+        if (w.IntervalCount == 0) throw Untied.Explain(model, w);
+        var rows = model.Rows;
+        w.Chain.CopyFrom(w.Gaussian);
         foreach (var k in w.Intervals)
         {
             var (precision, centre) = Rough(rows, w.Sd[k], k);
-            Pull(k, precision, centre);
+            w.Chain.AddOuter(rows, k, precision);
+            var eta = rows.Dot(k, w.U, model.StateSize, w.StateCount) - rows.Offset[k];
+            rows.AddTo(k, (centre - eta) * precision, w.Gradient, model.StateSize, w.StateCount);
         }
 
-        void Pull(int k, double precision, double centre)
-        {
-            var eta = rows.Dot(k, w.U, model.StateSize, w.StateCount) - rows.Offset[k];
-            rows.AddTo(k, (centre - eta) * precision, w.Step, model.StateSize, w.StateCount);
-        }
+        if (!w.Elimination.Factorise(w.Chain, w.Gradient)) throw Untied.Explain(model, w);
     }
 
     private static (double Precision, double Centre) Rough(FactorRows rows, double sd, int k)
@@ -81,13 +103,5 @@ internal static class GaussianPart
         if (double.IsInfinity(low)) return (0.25 / (sd * sd), high - sd);
         if (double.IsInfinity(high)) return (0.25 / (sd * sd), low + sd);
         return (1 / ((sd * sd) + ((high - low) * (high - low) / 12)), 0.5 * (low + high));
-    }
-
-    private static void Spreads(Workspace w)
-    {
-        var sigma = w.Covariance;
-        int d = sigma.D, m = sigma.M;
-        for (var i = 0; i < w.StateCount; i++) w.PriorSd[i] = Math.Sqrt(Math.Max(0, sigma.Diagonal[(i * d) + (i % d)]));
-        for (var j = 0; j < m; j++) w.PriorSd[w.StateCount + j] = Math.Sqrt(Math.Max(0, sigma.Corner[(j * m) + j]));
     }
 }

@@ -20,10 +20,9 @@ internal static class MomentSweeps
         Broke,
     }
 
-    /// <summary>Sweeps from the mode in U; leaves the matched mean in U and the covariance blocks in place.</summary>
+    /// <summary>Sweeps from the sites as they stand, at U; leaves the matched mean in U and the covariance blocks in place.</summary>
     public static Outcome Run(ChainModel model, Workspace w, SolveOptions options, out int sweeps, out double logEvidence)
     {
-        StartFromMode(w);
         double before = double.PositiveInfinity, share = 1;
         var stalled = 0;
         for (sweeps = 1; ; sweeps++)
@@ -52,7 +51,7 @@ internal static class MomentSweeps
     }
 
     /// <summary>The Laplace approximation as sites: same slope and curvature at the mode.</summary>
-    private static void StartFromMode(Workspace w)
+    public static void StartFromMode(Workspace w)
     {
         foreach (var k in w.Intervals)
         {
@@ -66,25 +65,20 @@ internal static class MomentSweeps
     {
         var rows = model.Rows;
         int d = model.StateSize, c = w.StateCount;
-        w.Precision.CopyFrom(w.Gaussian);
-        Array.Clear(w.Step);
-        foreach (var k in w.Gaussians)
-        {
-            var eta = rows.Dot(k, w.U, d, c) - rows.Offset[k];
-            rows.AddTo(k, -eta / (w.Sd[k] * w.Sd[k]), w.Step, d, c);
-        }
-
+        w.Chain.CopyFrom(w.Gaussian);
+        Array.Clear(w.Gradient);
+        GaussianPart.Pull(model, w);
         foreach (var k in w.Intervals)
         {
             var eta = rows.Dot(k, w.U, d, c) - rows.Offset[k];
-            w.Precision.AddOuter(rows, k, w.SitePrecision[k]);
-            rows.AddTo(k, w.SiteShift[k] - (w.SitePrecision[k] * eta), w.Step, d, c);
+            w.Chain.AddOuter(rows, k, w.SitePrecision[k]);
+            rows.AddTo(k, w.SiteShift[k] - (w.SitePrecision[k] * eta), w.Gradient, d, c);
         }
 
-        if (!w.Elimination.Factorise(w.Precision)) return false;
+        if (!w.Elimination.Factorise(w.Chain, w.Gradient)) return false;
         w.Elimination.Solve(w.Step);
         for (var i = 0; i < w.U.Length; i++) w.U[i] += w.Step[i];
-        w.Selected.Fill(w.Elimination, w.Covariance);
+        w.Selected.Fill(w.Chain);
         return true;
     }
 
@@ -94,16 +88,13 @@ internal static class MomentSweeps
         var rows = model.Rows;
         mismatch = 0;
         logEvidence = Evidence.OfGaussian(w.U.Length, w.Elimination);
-        foreach (var k in w.Gaussians)
-        {
-            logEvidence += Evidence.LogDensity(rows.Dot(k, w.U, model.StateSize, w.StateCount) - rows.Offset[k], w.Sd[k]);
-        }
-
+        GaussianPart.Predict(model, w);
+        logEvidence += Evidence.OfGaussians(w);
         foreach (var k in w.Intervals)
         {
             var m = rows.Dot(k, w.U, model.StateSize, w.StateCount) - rows.Offset[k];
             double tau = w.SitePrecision[k], nu = w.SiteShift[k], sd = w.Sd[k];
-            var v = w.Covariance.Quadratic(rows, k);
+            var v = w.Chain.Quadratic(rows, k);
             var rest = 1 - (v * tau);
             if (!(rest > 1e-12 && v > 0)) return false;
             var vc = v / rest;

@@ -8,7 +8,10 @@ namespace Closemown.Estimation;
 /// </remarks>
 internal static class NewtonMode
 {
-    private const double Arrived = 1e-20;
+    public const double Arrived = 1e-20;
+
+    /// <summary>Within a third of a spread moment matching goes on faster than Newton's method does.</summary>
+    public const double Rough = 0.1;
 
     /// <summary>Within 1e-5 spreads full steps converge quadratically, and gains in the objective drown in rounding: none is asked for.</summary>
     private const double Near = 1e-10;
@@ -22,18 +25,26 @@ internal static class NewtonMode
 
     /// <summary>Moves U to the mode; leaves precision, factor and F, F1, F2, Eta as they are there.</summary>
     /// <exception cref="EstimationException">A variable is free, or a reading lies beyond what numbers hold.</exception>
-    public static Outcome Find(ChainModel model, Workspace w, SolveOptions options, out int steps)
+    public static Outcome Find(ChainModel model, Workspace w, SolveOptions options, double until, out int steps)
     {
         var radius = 30.0;
+        var measured = false;
         var before = double.PositiveInfinity;
         for (steps = 0; ; steps++)
         {
-            var decrement = Prepare(model, w);
-            if (decrement <= Arrived || (before <= Near && decrement > 0.25 * before)) return Outcome.Settled;
+            var decrement = Prepare(model, w, measured);
+            if (decrement <= until || (before <= Near && decrement > 0.25 * before)) return Outcome.Settled;
             if (steps == options.MaxNewtonSteps) return Outcome.Limit;
-            var shortened = Shorten(w, radius);
-            var share = decrement <= Near && shortened == 1 ? 1 : LineSearch(model, w, decrement * shortened);
-            if (share == 0) return Outcome.Stuck;
+            var shortened = decrement <= radius * radius ? 1 : Shorten(model, w, radius);
+            measured = decrement > Near || shortened < 1;
+            var share = measured ? LineSearch(model, w, decrement * shortened) : 1;
+            if (share == 0)
+            {
+                Curvature(model, w, false);
+                return Outcome.Stuck;
+            }
+
+            if (measured) TakeTrial(w);
             if (shortened < 1 && share == 1) radius *= 4;
             for (var i = 0; i < w.U.Length; i++) w.U[i] += share * w.Step[i];
             before = shortened < 1 || share < 1 ? double.PositiveInfinity : decrement;
@@ -41,17 +52,10 @@ internal static class NewtonMode
     }
 
     /// <summary>Likelihood, precision, factor and Newton step at U; returns the decrement.</summary>
-    public static double Prepare(ChainModel model, Workspace w)
+    private static double Prepare(ChainModel model, Workspace w, bool measured)
     {
-        Curvature(model, w);
-        var rows = model.Rows;
-        int d = model.StateSize, c = w.StateCount;
-        Array.Clear(w.Step);
-        foreach (var k in w.Gaussians) rows.AddTo(k, -w.Eta[k] / (w.Sd[k] * w.Sd[k]), w.Step, d, c);
-        foreach (var k in w.Intervals) rows.AddTo(k, w.F1[k] / w.Sd[k], w.Step, d, c);
-
+        Curvature(model, w, measured);
         var gradient = w.Gradient;
-        Array.Copy(w.Step, gradient, gradient.Length);
         w.Elimination.Solve(w.Step);
         var decrement = 0.0;
         for (var i = 0; i < gradient.Length; i++) decrement += gradient[i] * w.Step[i];
@@ -59,23 +63,28 @@ internal static class NewtonMode
         return decrement;
     }
 
-    /// <summary>Likelihood at U and the factor of the precision there.</summary>
-    public static void Curvature(ChainModel model, Workspace w)
+    /// <summary>Likelihood (unless the line search measured it), gradient at U and the factor of the precision there.</summary>
+    public static void Curvature(ChainModel model, Workspace w, bool measured)
     {
         var rows = model.Rows;
         int d = model.StateSize, c = w.StateCount;
-        w.Precision.CopyFrom(w.Gaussian);
-        foreach (var k in w.Gaussians) w.Eta[k] = rows.Dot(k, w.U, d, c) - rows.Offset[k];
+        w.Chain.CopyFrom(w.Gaussian);
+        Array.Clear(w.Gradient);
+        GaussianPart.Pull(model, w);
         foreach (var k in w.Intervals)
         {
-            var eta = rows.Dot(k, w.U, d, c) - rows.Offset[k];
-            w.Eta[k] = eta;
-            Likelihood(rows, w.Sd[k], k, eta, out w.F[k], out w.F1[k], out w.F2[k]);
-            if (!double.IsFinite(w.F[k])) throw Untied.FarAway(model, w, k, eta);
-            w.Precision.AddOuter(rows, k, -w.F2[k] / (w.Sd[k] * w.Sd[k]));
+            if (!measured)
+            {
+                w.Eta[k] = rows.Dot(k, w.U, d, c) - rows.Offset[k];
+                Likelihood(rows, w.Sd[k], k, w.Eta[k], out w.F[k], out w.F1[k], out w.F2[k]);
+            }
+
+            if (!double.IsFinite(w.F[k])) throw Untied.FarAway(model, w, k, w.Eta[k]);
+            w.Chain.AddOuter(rows, k, -w.F2[k] / (w.Sd[k] * w.Sd[k]));
+            rows.AddTo(k, w.F1[k] / w.Sd[k], w.Gradient, d, c);
         }
 
-        if (!w.Elimination.Factorise(w.Precision)) throw Untied.Explain(model, w, w.Precision);
+        if (!w.Elimination.Factorise(w.Chain, w.Gradient)) throw Untied.Explain(model, w);
     }
 
     private static void Likelihood(FactorRows rows, double sd, int k, double eta, out double f, out double f1, out double f2)
@@ -84,9 +93,20 @@ internal static class NewtonMode
         f2 = Math.Min(0, f2);
     }
 
-    /// <summary>The trust rule: no unknown moves more than the radius in its prior spreads.</summary>
-    private static double Shorten(Workspace w, double radius)
+    /// <summary>What the line search measured last becomes the likelihood at U.</summary>
+    private static void TakeTrial(Workspace w)
     {
+        (w.Eta, w.TrialEta) = (w.TrialEta, w.Eta);
+        (w.F, w.TrialF) = (w.TrialF, w.F);
+        (w.F1, w.TrialF1) = (w.TrialF1, w.F1);
+        (w.F2, w.TrialF2) = (w.TrialF2, w.F2);
+    }
+
+    /// <summary>The trust rule: no unknown moves more than the radius in its prior spreads.</summary>
+    /// <remarks>A move in posterior spreads is at most the root of the decrement, and prior spreads are wider: asked for only beyond that.</remarks>
+    private static double Shorten(ChainModel model, Workspace w, double radius)
+    {
+        GaussianPart.Spreads(model, w);
         var most = 0.0;
         for (var i = 0; i < w.Step.Length; i++) most = Math.Max(most, Math.Abs(w.Step[i]) / w.PriorSd[i]);
         if (!(most > radius)) return 1;
@@ -115,9 +135,10 @@ internal static class NewtonMode
 
             foreach (var k in w.Intervals)
             {
-                Likelihood(rows, w.Sd[k], k, w.Eta[k] + (share * w.EtaStep[k]), out var f, out _, out _);
-                gain += f - w.F[k];
-                size += Math.Abs(f) + Math.Abs(w.F[k]);
+                w.TrialEta[k] = w.Eta[k] + (share * w.EtaStep[k]);
+                Likelihood(rows, w.Sd[k], k, w.TrialEta[k], out w.TrialF[k], out w.TrialF1[k], out w.TrialF2[k]);
+                gain += w.TrialF[k] - w.F[k];
+                size += Math.Abs(w.TrialF[k]) + Math.Abs(w.F[k]);
             }
 
             if (gain >= (1e-4 * share * slope) - (1e-15 * size)) return share;

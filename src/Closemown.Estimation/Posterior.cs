@@ -14,8 +14,8 @@ public sealed class Posterior
         (_states, _constants) = (model.StateNames, model.ConstantNames);
         (Kind, Remark, NewtonSteps, Sweeps, LogEvidence) = (kind, remark, newtonSteps, sweeps, logEvidence);
         _mean = [.. w.U];
-        Mode = [.. w.Mode];
-        _sigma.CopyFrom(w.Covariance);
+        Sites = kind == EstimateKind.ExpectationPropagation ? new(model, w) : null;
+        _sigma.CopyFrom(w.Chain, spare: false);
     }
 
     /// <summary>False when a limit was hit on the way; <see cref="Remark"/> then says which.</summary>
@@ -45,7 +45,9 @@ public sealed class Posterior
     /// <summary>Number of constants.</summary>
     public int ConstantCount => _sigma.M;
 
-    internal double[] Mode { get; }
+    internal double[] Mean => _mean;
+
+    internal Sites? Sites { get; }
 
     /// <summary>Mean of component i at a step.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The step or component does not exist (all accessors alike).</exception>
@@ -55,18 +57,18 @@ public sealed class Posterior
     public double StateVariance(int step, int i) => StateCovariance(step, i, i);
 
     /// <summary>Covariance of components i and j at a step.</summary>
-    public double StateCovariance(int step, int i, int j) => _sigma.Diagonal[(((Step(step) * StateSize) + Component(i)) * StateSize) + Component(j)];
+    public double StateCovariance(int step, int i, int j) => _sigma.Rows[Row(step, i) + Component(j)];
 
     /// <summary>Covariance of component i at a step with component j at the next step.</summary>
     public double NeighbourCovariance(int step, int i, int j)
     {
         Step(step + 1);
-        return _sigma.Below[(((Step(step) * StateSize) + Component(j)) * StateSize) + Component(i)];
+        return _sigma.Rows[Row(step, i) + _sigma.Next + Component(j)];
     }
 
     /// <summary>Covariance of component i at a step with constant j.</summary>
     public double StateConstantCovariance(int step, int i, int j) =>
-        _sigma.Border[(((Step(step) * ConstantCount) + Constant(j)) * StateSize) + Component(i)];
+        _sigma.Rows[Row(step, i) + _sigma.Constants + Constant(j)];
 
     /// <summary>Mean of constant j.</summary>
     public double ConstantMean(int j) => _mean[(StepCount * StateSize) + Constant(j)];
@@ -75,7 +77,7 @@ public sealed class Posterior
     public double ConstantVariance(int j) => ConstantCovariance(j, j);
 
     /// <summary>Covariance of constants i and j.</summary>
-    public double ConstantCovariance(int i, int j) => _sigma.Corner[(Constant(i) * ConstantCount) + Constant(j)];
+    public double ConstantCovariance(int i, int j) => _sigma.Corner[(Constant(i) * _sigma.CornerStride) + Constant(j)];
 
     /// <summary>Mean and variance of η = Σ w·u − offset over at most two neighbouring states and any constants.</summary>
     /// <exception cref="ArgumentException">A term does not exist, or the steps are not neighbours.</exception>
@@ -123,6 +125,8 @@ public sealed class Posterior
 
         return new GaussianState(_states, _constants, mean, covariance);
     }
+
+    private int Row(int step, int i) => (Step(step) * _sigma.Block) + (Component(i) * _sigma.Stride);
 
     private int Step(int step) => (uint)step < (uint)StepCount ? step
         : throw new ArgumentOutOfRangeException(nameof(step), step, ErrorText.StepOutside(step, StepCount));

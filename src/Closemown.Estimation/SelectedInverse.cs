@@ -1,143 +1,96 @@
 namespace Closemown.Estimation;
 
-/// <summary>The blocks of H⁻¹ that the chain needs: Σ_tt, Σ_{t+1,t}, Σ_{θt}, Σ_θθ, by backward recursion.</summary>
+/// <summary>The blocks of H⁻¹ that the chain needs: Σ_tt, Σ_{t,t+1}, Σ_{tθ}, Σ_θθ, by backward recursion, in place of the factor.</summary>
 /// <remarks>
-/// With W = (U_t; V_t)L_t⁻¹ and S the blocks (t+1, θ): Σ_{S,t} = −Σ_SS W and Σ_tt = (L_tL_tᵀ)⁻¹ + WᵀΣ_SS W. Takahashi, Fagan and Chin 1973;
+/// With S the blocks (t+1, θ) and W = R_t⁻¹(R_t⁻ᵀE | R_t⁻ᵀF): Σ_{t,S} = −WΣ_SS and Σ_tt = R_t⁻¹R_t⁻ᵀ − Σ_{t,S}Wᵀ. Takahashi, Fagan and Chin 1973;
 /// Rue and Martino 2007, J. Stat. Plan. Inference 137:3177. No dense inverse is formed.
 /// </remarks>
 internal sealed class SelectedInverse
 {
-    private double[] _inverse = [];
-    private double[] _up = [];
-    private double[] _out = [];
+    private double[] _w = [];           // [R⁻¹ | W | –]
+    private double[] _turned = [];      // Wᵀ below −R⁻ᵀ
+    private double[] _across = [];      // Σ_{θ,t+1}
+    private double[] _corner = [];      // R_θ⁻¹ above −R_θ⁻ᵀ
 
-    /// <summary>Fills <paramref name="sigma"/> from the factor; symmetric blocks come out whole.</summary>
-    public void Fill(BlockElimination factor, BlockChain sigma)
+    /// <summary>Replaces the factor by the covariance blocks; symmetric blocks come out whole.</summary>
+    public void Fill(BlockChain chain)
     {
-        int d = factor.D, m = factor.M, dd = d * d, md = m * d, steps = factor.Steps;
-        sigma.Reset(steps, d, m);
-        if (_inverse.Length < Math.Max(dd, m * m))
+        int d = chain.D, m = chain.M;
+        Room(ref _w, d * chain.Stride);
+        Room(ref _turned, (d + d + m) * chain.Next);
+        Room(ref _across, m * chain.Next);
+        Room(ref _corner, 2 * m * chain.CornerStride);
+        Corner(chain);
+        for (var t = chain.Steps - 1; t >= 0; t--)
         {
-            _inverse = new double[Math.Max(dd, m * m)];
-        }
-
-        if (_up.Length < dd) _up = new double[dd];
-        if (_out.Length < md) _out = new double[md];
-        InvertTriangle(factor.Corner, 0, m);
-        Gram(m, sigma.Corner, 0);
-        for (var t = steps - 1; t >= 0; t--)
-        {
-            InvertTriangle(factor.Lower, t * dd, d);
-            Times(factor.Edge, t * md, _out, m, d);
-            if (t + 1 < steps)
-            {
-                Times(factor.Next, t * dd, _up, d, d);
-                Neighbour(sigma, t, d, m);
-            }
-
-            Constants(sigma, t, steps, d, m);
-            Gram(d, sigma.Diagonal, t * dd);
-            Own(sigma, t, steps, d, m);
+            Back(chain, t);
+            Fill(chain, t);
         }
     }
 
-    /// <summary>Σ_{t+1,t} = −(Σ_{t+1,t+1} U + Σ_{θ,t+1}ᵀ V).</summary>
-    private void Neighbour(BlockChain sigma, int t, int d, int m)
+    /// <summary>Σ_θθ = R_θ⁻¹R_θ⁻ᵀ.</summary>
+    private void Corner(BlockChain chain)
     {
-        int next = (t + 1) * d * d, edge = (t + 1) * m * d;
-        for (var i = 0; i < d; i++)
+        int m = chain.M, stride = chain.CornerStride;
+        Array.Clear(_corner);
+        for (var i = m - 1; i >= 0; i--)
         {
-            for (var j = 0; j < d; j++)
-            {
-                var sum = 0.0;
-                for (var k = 0; k < d; k++) sum += sigma.Diagonal[next + (i * d) + k] * _up[(k * d) + j];
-                for (var k = 0; k < m; k++) sum += sigma.Border[edge + (k * d) + i] * _out[(k * d) + j];
-                sigma.Below[(((t * d) + i) * d) + j] = -sum;
-            }
+            _corner[i * (stride + 1)] = 1;
+            Strip row = new(_corner, i * stride, stride), rest = new(chain.Corner, (i * (stride + 1)) + 1, 0);
+            if (i + 1 < m) RowMath.Subtract(row, 1, stride, rest, new(_corner, (i + 1) * stride, stride), m - 1 - i);
+            RowMath.Scale(row, stride, 1 / chain.Corner[i * (stride + 1)]);
+        }
+
+        Strip inverse = new(_corner, 0, stride), turned = new(_corner, m * stride, stride), corner = new(chain.Corner, 0, stride);
+        RowMath.Turn(inverse, m, m, turned, -1);
+        RowMath.Subtract(corner, m, stride, inverse, turned, m, fresh: true);
+        RowMath.Mirror(corner, m);
+    }
+
+    /// <summary>R⁻¹ and W by back-substitution of [I | R⁻ᵀE | R⁻ᵀF].</summary>
+    private void Back(BlockChain chain, int t)
+    {
+        int d = chain.D, stride = chain.Stride, at = t * chain.Block, wide = chain.Next;
+        for (var i = d - 1; i >= 0; i--)
+        {
+            var row = at + (i * stride);
+            var mine = _w.AsSpan(i * stride, stride);
+            mine[..wide].Clear();
+            mine[i] = 1;
+            chain.Rows.AsSpan(row + wide, stride - wide).CopyTo(mine[wide..]);
+            if (i + 1 < d) RowMath.Subtract(new(_w, i * stride, stride), 1, stride, new(chain.Rows, row + i + 1, 0), new(_w, (i + 1) * stride, stride), d - 1 - i);
+            RowMath.Scale(new(_w, i * stride, stride), stride, 1 / chain.Rows[row + i]);
         }
     }
 
-    /// <summary>Σ_{θ,t} = −(Σ_{θ,t+1} U + Σ_θθ V).</summary>
-    private void Constants(BlockChain sigma, int t, int steps, int d, int m)
+    /// <summary>Σ_{t,S} and Σ_tt into the step's rows.</summary>
+    private void Fill(BlockChain chain, int t)
     {
-        var edge = (t + 1) * m * d;
-        for (var i = 0; i < m; i++)
+        int d = chain.D, m = chain.M, stride = chain.Stride, at = t * chain.Block, wide = chain.Next, edge = chain.CornerStride;
+        Strip own = new(chain.Rows, at, stride), next = new(chain.Rows, at + wide, stride), constants = new(chain.Rows, at + chain.Constants, stride);
+        Strip toNext = new(_w, wide, stride), toConstants = new(_w, chain.Constants, stride), across = new(_across, 0, wide);
+        RowMath.Subtract(constants, d, edge, toConstants, new(chain.Corner, 0, edge), m, fresh: true);
+        if (t + 1 < chain.Steps)
         {
-            for (var j = 0; j < d; j++)
-            {
-                var sum = 0.0;
-                if (t + 1 < steps)
-                {
-                    for (var k = 0; k < d; k++) sum += sigma.Border[edge + (i * d) + k] * _up[(k * d) + j];
-                }
-
-                for (var k = 0; k < m; k++) sum += sigma.Corner[(i * m) + k] * _out[(k * d) + j];
-                sigma.Border[(((t * m) + i) * d) + j] = -sum;
-            }
+            var after = at + chain.Block;
+            RowMath.Subtract(constants, d, edge, toNext, new(chain.Rows, after + chain.Constants, stride), d);
+            RowMath.Subtract(next, d, wide, toNext, new(chain.Rows, after, stride), d, fresh: true);
+            RowMath.Subtract(next, d, wide, toConstants, across, m);
         }
+
+        Strip inverse = new(_w, 0, stride), inverseTurned = new(_turned, 0, wide), nextTurned = new(_turned, d * wide, wide), constantsTurned = new(_turned, 2 * d * wide, wide);
+        RowMath.Turn(inverse, d, d, inverseTurned, -1);
+        RowMath.Turn(toNext, d, d, nextTurned);
+        RowMath.Turn(toConstants, d, m, constantsTurned);
+        RowMath.Subtract(own, d, wide, inverse, inverseTurned, d, fresh: true);
+        RowMath.Subtract(own, d, wide, next, nextTurned, d);
+        RowMath.Subtract(own, d, wide, constants, constantsTurned, m);
+        RowMath.Mirror(own, d);
+        RowMath.Turn(constants, d, m, across);
     }
 
-    /// <summary>Σ_tt −= UᵀΣ_{t+1,t} + VᵀΣ_{θ,t}.</summary>
-    private void Own(BlockChain sigma, int t, int steps, int d, int m)
+    private static void Room(ref double[] buffer, int size)
     {
-        int at = t * d * d, edge = t * m * d;
-        for (var i = 0; i < d; i++)
-        {
-            for (var j = 0; j <= i; j++)
-            {
-                var sum = 0.0;
-                if (t + 1 < steps)
-                {
-                    for (var k = 0; k < d; k++) sum += _up[(k * d) + i] * sigma.Below[at + (k * d) + j];
-                }
-
-                for (var k = 0; k < m; k++) sum += _out[(k * d) + i] * sigma.Border[edge + (k * d) + j];
-                var value = sigma.Diagonal[at + (i * d) + j] - sum;
-                sigma.Diagonal[at + (i * d) + j] = value;
-                sigma.Diagonal[at + (j * d) + i] = value;
-            }
-        }
-    }
-
-    private void InvertTriangle(double[] l, int at, int n)
-    {
-        for (var j = 0; j < n; j++)
-        {
-            for (var i = j; i < n; i++)
-            {
-                var sum = i == j ? 1.0 : 0.0;
-                for (var k = j; k < i; k++) sum -= l[at + (i * n) + k] * _inverse[(k * n) + j];
-                _inverse[(i * n) + j] = sum / l[at + (i * n) + i];
-            }
-        }
-    }
-
-    /// <summary>c = L⁻ᵀL⁻¹, whole.</summary>
-    private void Gram(int n, double[] c, int at)
-    {
-        for (var i = 0; i < n; i++)
-        {
-            for (var j = 0; j <= i; j++)
-            {
-                var sum = 0.0;
-                for (var k = i; k < n; k++) sum += _inverse[(k * n) + i] * _inverse[(k * n) + j];
-                c[at + (i * n) + j] = sum;
-                c[at + (j * n) + i] = sum;
-            }
-        }
-    }
-
-    /// <summary>into = aL⁻¹.</summary>
-    private void Times(double[] a, int at, double[] into, int rows, int d)
-    {
-        for (var i = 0; i < rows; i++)
-        {
-            for (var j = 0; j < d; j++)
-            {
-                var sum = 0.0;
-                for (var k = j; k < d; k++) sum += a[at + (i * d) + k] * _inverse[(k * d) + j];
-                into[(i * d) + j] = sum;
-            }
-        }
+        if (buffer.Length < size) buffer = new double[size];
     }
 }

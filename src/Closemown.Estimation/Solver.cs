@@ -29,37 +29,41 @@ public static class Solver
         workspace.Reset(model);
         Spreads.Fill(model, options, workspace);
         GaussianPart.Assemble(model, workspace);
-        GaussianPart.Start(model, workspace);
-        if (warm is not null && workspace.IntervalCount > 0) GaussianPart.Continue(model, workspace, warm);
-        var found = NewtonMode.Find(model, workspace, options, out var steps);
-        Array.Copy(workspace.U, workspace.Mode, workspace.U.Length);
-        var remark = found switch
+        var matches = options.Method == EstimateKind.ExpectationPropagation && workspace.IntervalCount > 0;
+        var continued = warm is not null && workspace.IntervalCount > 0 && GaussianPart.Continue(model, workspace, warm);
+        if (continued && matches && warm!.Sites is { } sites)
         {
-            NewtonMode.Outcome.Limit => ErrorText.Fill(ErrorText.NewtonLimit, steps),
-            NewtonMode.Outcome.Stuck => ErrorText.Fill(ErrorText.NewtonStuck, steps),
-            _ => null,
-        };
+            if (sites.TakeOver(model, workspace) && MomentSweeps.Run(model, workspace, options, out var few, out var known) == MomentSweeps.Outcome.Settled) return Matched(model, workspace, 0, few, known);
+            continued = false;
+        }
+
+        if (!continued) GaussianPart.Start(model, workspace);
+        var remark = Remark(NewtonMode.Find(model, workspace, options, matches ? NewtonMode.Rough : NewtonMode.Arrived, out var steps), steps);
         if (workspace.IntervalCount == 0) return AtMode(model, workspace, EstimateKind.Gaussian, remark, steps, 0);
-        if (options.Method != EstimateKind.ExpectationPropagation || remark is not null)
-        {
-            return AtMode(model, workspace, EstimateKind.Laplace, remark, steps, 0);
-        }
-
+        if (!matches || remark is not null) return AtMode(model, workspace, EstimateKind.Laplace, remark, steps, 0);
+        Array.Copy(workspace.U, workspace.Mode, workspace.U.Length);
+        MomentSweeps.StartFromMode(workspace);
         var swept = MomentSweeps.Run(model, workspace, options, out var sweeps, out var evidence);
-        if (swept == MomentSweeps.Outcome.Settled)
-        {
-            return new Posterior(model, workspace, EstimateKind.ExpectationPropagation, null, steps, sweeps, evidence);
-        }
-
-        remark = ErrorText.Fill(swept == MomentSweeps.Outcome.Limit ? ErrorText.SweepsLimit : ErrorText.SweepsBroke, sweeps);
+        if (swept == MomentSweeps.Outcome.Settled) return Matched(model, workspace, steps, sweeps, evidence);
         Array.Copy(workspace.Mode, workspace.U, workspace.U.Length);
-        NewtonMode.Curvature(model, workspace);
-        return AtMode(model, workspace, EstimateKind.Laplace, remark, steps, sweeps);
+        remark = Remark(NewtonMode.Find(model, workspace, options with { MaxNewtonSteps = options.MaxNewtonSteps - steps }, NewtonMode.Arrived, out var more), steps + more)
+            ?? ErrorText.Fill(swept == MomentSweeps.Outcome.Limit ? ErrorText.SweepsLimit : ErrorText.SweepsBroke, sweeps);
+        return AtMode(model, workspace, EstimateKind.Laplace, remark, steps + more, sweeps);
     }
+
+    private static string? Remark(NewtonMode.Outcome found, int steps) => found switch
+    {
+        NewtonMode.Outcome.Limit => ErrorText.Fill(ErrorText.NewtonLimit, steps),
+        NewtonMode.Outcome.Stuck => ErrorText.Fill(ErrorText.NewtonStuck, steps),
+        _ => null,
+    };
+
+    private static Posterior Matched(ChainModel model, Workspace w, int steps, int sweeps, double evidence) =>
+        new(model, w, EstimateKind.ExpectationPropagation, null, steps, sweeps, evidence);
 
     private static Posterior AtMode(ChainModel model, Workspace w, EstimateKind kind, string? remark, int steps, int sweeps)
     {
-        w.Selected.Fill(w.Elimination, w.Covariance);
+        w.Selected.Fill(w.Chain);
         return new Posterior(model, w, kind, remark, steps, sweeps, Evidence.OfMode(w));
     }
 }

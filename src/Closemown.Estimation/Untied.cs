@@ -3,7 +3,7 @@ namespace Closemown.Estimation;
 /// <summary>Says which variable a singular matrix leaves free, with what, and what would cure it.</summary>
 internal static class Untied
 {
-    public static EstimationException Explain(ChainModel model, Workspace w, BlockChain h)
+    public static EstimationException Explain(ChainModel model, Workspace w)
     {
         var failed = w.Elimination;
         if (failed.FailedEmpty)
@@ -12,14 +12,14 @@ internal static class Untied
         }
 
         // Which unknowns move along the free direction, each weighed by how firmly the factors hold it.
-        int d = h.D, m = h.M;
+        int d = model.StateSize, states = w.StateCount;
+        var held = Held(model, w);
         var direction = failed.FreeDirection();
         var weight = new double[direction.Length];
         var most = 0.0;
         for (var i = 0; i < weight.Length; i++)
         {
-            var held = i < h.Steps * d ? h.Diagonal[(i * d) + (i % d)] : h.Corner[(i - (h.Steps * d)) * (m + 1)];
-            weight[i] = Math.Abs(direction[i]) * Math.Sqrt(Math.Max(0, held));
+            weight[i] = Math.Abs(direction[i]) * Math.Sqrt(held[i]);
             most = Math.Max(most, weight[i]);
         }
 
@@ -27,7 +27,7 @@ internal static class Untied
         for (var i = 0; i < weight.Length; i++)
         {
             if (!(weight[i] > 1e-3 * most)) continue;
-            var one = i < h.Steps * d ? (Step: i / d, Index: i % d) : (Step: -1, Index: i - (h.Steps * d));
+            var one = i < states ? (Step: i / d, Index: i % d) : (Step: -1, Index: i - states);
             if (!moving.Exists(x => x.Index == one.Index && x.Step < 0 == one.Step < 0)) moving.Add(one);
         }
 
@@ -38,6 +38,24 @@ internal static class Untied
         if (moving.Count == 1) return new(variable, moving[0].Step < 0 ? ErrorText.TiedToNothing : ErrorText.OnlyChanges, ErrorText.CureUntied);
         var others = string.Join(", ", moving.Skip(1).Take(4).Select(x => Name(model, x.Step, x.Index)));
         return new(variable, ErrorText.Together(others), ErrorText.CureTogether);
+    }
+
+    /// <summary>How firmly the factors hold each unknown by itself: the diagonal of the precision, intervals counted with their spread.</summary>
+    private static double[] Held(ChainModel model, Workspace w)
+    {
+        var rows = model.Rows;
+        var held = new double[w.U.Length];
+        for (var k = 0; k < rows.Count; k++)
+        {
+            for (var p = rows.Start[k]; p < rows.Start[k + 1]; p++)
+            {
+                int at = rows.Local[p], d = model.StateSize;
+                var sharp = rows.Weight[p] / w.Sd[k];
+                held[at < 2 * d ? (rows.Step[k] * d) + at : w.StateCount + at - (2 * d)] += sharp * sharp;
+            }
+        }
+
+        return held;
     }
 
     /// <summary>Whether a Gaussian factor does see the direction, so that only rounding made it look free.</summary>

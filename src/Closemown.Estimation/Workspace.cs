@@ -5,9 +5,8 @@ public sealed class Workspace
 {
     internal BlockChain Gaussian { get; } = new();
 
-    internal BlockChain Precision { get; } = new();
-
-    internal BlockChain Covariance { get; } = new();
+    /// <summary>Precision, then its factor, then the covariance, each in place of the one before.</summary>
+    internal BlockChain Chain { get; } = new();
 
     internal BlockElimination Elimination { get; } = new();
 
@@ -20,9 +19,16 @@ public sealed class Workspace
     internal double[] PriorSd = [];
     internal double[] Eta = [];
     internal double[] EtaStep = [];
+
+    /// <summary>Σ log(sd·√2π) of the Gaussian factors.</summary>
+    internal double GaussianLogs;
     internal double[] F = [];
     internal double[] F1 = [];
     internal double[] F2 = [];
+    internal double[] TrialEta = [];
+    internal double[] TrialF = [];
+    internal double[] TrialF1 = [];
+    internal double[] TrialF2 = [];
     internal double[] SitePrecision = [];
     internal double[] SiteShift = [];
     internal double[] NewPrecision = [];
@@ -64,6 +70,7 @@ public sealed class Workspace
             k += k / 4;
             (Eta, EtaStep, F, F1, F2) = (new double[k], new double[k], new double[k], new double[k], new double[k]);
             (GaussianList, IntervalList) = (new int[k], new int[k]);
+            (TrialEta, TrialF, TrialF1, TrialF2) = (new double[k], new double[k], new double[k], new double[k]);
             (SitePrecision, SiteShift, NewPrecision, NewShift) = (new double[k], new double[k], new double[k], new double[k]);
         }
     }

@@ -122,8 +122,9 @@ public sealed class HardBookTests(ITestOutputHelper output)
         Assert.Equal(EstimateKind.Laplace, short2.Kind);
         Assert.Equal("Moment matching did not settle in 2 sweeps; the most probable values and their curvature (Laplace) are shown instead.", short2.Remark);
         var laplace = Solver.Solve(chain, new() { Method = EstimateKind.Laplace });
-        Assert.Equal(laplace.LogEvidence, short2.LogEvidence);
-        Assert.Equal(Book.Means(laplace), Book.Means(short2));
+        Assert.Equal(laplace.LogEvidence, short2.LogEvidence, 1e-11);
+        double[] mean = Book.Means(laplace), sd = Book.Sds(laplace), now = Book.Means(short2);
+        for (var i = 0; i < mean.Length; i++) Assert.Equal(0, (now[i] - mean[i]) / sd[i], 1e-9);
     }
 
     private static void Finite(Posterior p)

@@ -97,6 +97,7 @@ public sealed class LawTests
         var warm = Solver.Solve(ShearModel.Of(240).Build(), null, Solver.Solve(ShearModel.Of(240).Build(239)));
         Same(cold, warm, 1, null, 1e-6);
         Assert.True(warm.NewtonSteps < cold.NewtonSteps, $"{warm.NewtonSteps} after {cold.NewtonSteps}");
+        Assert.True(warm.Sweeps < cold.Sweeps, $"{warm.Sweeps} after {cold.Sweeps}");
     }
 
     /// <summary>The equations of expectation propagation say so: matched means and variances, here for one reading where they are exact.</summary>
