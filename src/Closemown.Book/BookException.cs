@@ -80,6 +80,9 @@ public sealed class BookException : Exception
     internal static BookException Missing(string path, Exception? inner = null) =>
         new(BookTrouble.Missing, $"There is no book at {path}.", "Check the path; a book is made by its first entry.", inner);
 
+    internal static BookException Empty(string path) =>
+        new(BookTrouble.Missing, $"{path} is empty: no book was begun in it.", "Check the path; a book is made by its first entry.");
+
     internal static BookException NotABook(string path, Exception? inner = null) =>
         new(BookTrouble.NotABook, $"{path} is not a book of Closemown.", "Give the path of a book, or of a file that does not exist yet. The file was left as it is.", inner);
 

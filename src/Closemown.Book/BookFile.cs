@@ -45,9 +45,9 @@ public static class BookFile
             // Not opened as read-only: such a connection cannot tidy up the write-ahead log behind it.
             if (options.ReadOnly) Run(connection, "pragma query_only = on");
             CheckSqlite((string)Scalar(connection, "select sqlite_version()")!);
-            if (!IsBook(connection, path))
+            if (!LooksLikeBook(connection, path))
             {
-                if (options.ReadOnly || !options.Create) throw BookException.NotABook(path);
+                if (options.ReadOnly || !options.Create) throw BookException.Empty(path);
                 Build(connection, path);
             }
             if (!options.ReadOnly) Prepare(connection);
@@ -89,8 +89,15 @@ public static class BookFile
             $"Use the one that comes with this program: {BookFormat.LeastSqlite} or later.");
     }
 
-    /// <summary>Whether the file is a book this program can read; false where it is empty.</summary>
-    internal static bool IsBook(SqliteConnection connection, string path)
+    private static bool LooksLikeBook(SqliteConnection connection, string path)
+    {
+        // One transaction, so one state of the file: another program may be making the book between two looks.
+        using var transaction = connection.BeginTransaction(deferred: true);
+        return IsBook(connection, path);
+    }
+
+    /// <summary>Whether the file is a book this program can read; false where it is empty. Only right inside a transaction.</summary>
+    private static bool IsBook(SqliteConnection connection, string path)
     {
         var (id, version) = (Number(connection, "pragma application_id"), Number(connection, "pragma user_version"));
         if (id == 0 && version == 0 && Number(connection, "select count(*) from sqlite_schema") == 0) return false;

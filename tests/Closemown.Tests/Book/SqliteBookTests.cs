@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Closemown.Book;
 using Closemown.Entries;
 using Closemown.Tests.Entries;
@@ -130,6 +131,35 @@ public sealed class SqliteBookTests
         var report = Verification.Run(folder.Book);
         Assert.True(report.Ok);
         Assert.Equal(60, report.Entries);
+    }
+
+    /// <summary>A program that looks at the file while another one is just making it must see all of a book or nothing.</summary>
+    [Fact]
+    public void Many_programs_begin_new_books_at_the_same_moment()
+    {
+        using var folder = new TempFolder();
+        const int Programs = 4, Rounds = 80;
+        for (var round = 0; round < Rounds; round++)
+        {
+            var path = folder.At($"book-{round}.closemown");
+            using var start = new Barrier(Programs);
+            var told = new ConcurrentQueue<string>();
+            var programs = Enumerable.Range(0, Programs).Select(_ => new Thread(() =>
+            {
+                start.SignalAndWait();
+                try
+                {
+                    using var book = BookFile.Open(path);
+                }
+                catch (BookException e)
+                {
+                    told.Enqueue($"round {round}: {e.Message}");
+                }
+            })).ToArray();
+            foreach (var p in programs) p.Start();
+            foreach (var p in programs) p.Join();
+            Assert.Empty(told);
+        }
     }
 
     [Fact]
