@@ -40,6 +40,7 @@ public static class BookFile
         SqliteConnection? connection = null;
         try
         {
+            if (LogCheck.Lost(path) is > 0 and var lost) throw BookException.LogDamaged(path, lost);
             if (options.Create && !options.ReadOnly && Path.GetDirectoryName(path) is { Length: > 0 } folder) Directory.CreateDirectory(folder);
             connection = OpenRaw(path, options.ReadOnly || !options.Create ? SqliteOpenMode.ReadWrite : SqliteOpenMode.ReadWriteCreate, options.WaitSeconds);
             // Not opened as read-only: such a connection cannot tidy up the write-ahead log behind it.
@@ -150,6 +151,7 @@ public static class BookFile
 
     private static void Steps(SqliteConnection connection, int from)
     {
+        connection.CreateFunction(BookFormat.HashFunction, (string text) => HashChain.Of(text), isDeterministic: true);
         foreach (var sql in BookFormat.Steps.Skip(from).SelectMany(s => s)) Run(connection, sql);
         Run(connection, $"pragma user_version = {BookFormat.Version}");
     }
