@@ -23,6 +23,7 @@ public static class Salvage
         ArgumentException.ThrowIfNullOrWhiteSpace(book);
         book = Path.GetFullPath(book);
         if (!File.Exists(book)) throw BookException.Missing(book);
+        if (new FileInfo(book).Length == 0 && !File.Exists(book + "-wal")) return new([], [], 0, true);
         var scratch = Directory.CreateTempSubdirectory("closemown-salvage-").FullName;
         try
         {
