@@ -42,7 +42,9 @@ public static class BookFile
         {
             if (LogCheck.Lost(path) is > 0 and var lost) throw BookException.LogDamaged(path, lost);
             if (options.Create && !options.ReadOnly && Path.GetDirectoryName(path) is { Length: > 0 } folder) Directory.CreateDirectory(folder);
-            connection = OpenRaw(path, options.ReadOnly || !options.Create ? SqliteOpenMode.ReadWrite : SqliteOpenMode.ReadWriteCreate, options.WaitSeconds);
+            connection = options.ReadOnly
+                ? OpenToRead(path, options.WaitSeconds)
+                : OpenRaw(path, options.Create ? SqliteOpenMode.ReadWriteCreate : SqliteOpenMode.ReadWrite, options.WaitSeconds);
             // Not opened as read-only: such a connection cannot tidy up the write-ahead log behind it.
             if (options.ReadOnly) Run(connection, "pragma query_only = on");
             CheckSqlite((string)Scalar(connection, "select sqlite_version()")!);
@@ -58,6 +60,27 @@ public static class BookFile
         {
             connection?.Dispose();
             throw BookException.From(e, path);
+        }
+    }
+
+    private static SqliteConnection OpenToRead(string path, int waitSeconds)
+    {
+        var connection = OpenRaw(path, SqliteOpenMode.ReadWrite, waitSeconds);
+        try
+        {
+            Number(connection, "pragma application_id");
+            return connection;
+        }
+        catch (SqliteException e) when (e.SqliteErrorCode is 8 or 14 && !File.Exists(path + "-wal"))
+        {
+            // It lies where nothing can be written: SQLite then reads it without the files it keeps beside it, if told that nothing changes there.
+            connection.Dispose();
+            return OpenRaw($"{new Uri(path).AbsoluteUri}?immutable=1", SqliteOpenMode.ReadOnly, waitSeconds);
+        }
+        catch
+        {
+            connection.Dispose();
+            throw;
         }
     }
 
