@@ -43,6 +43,8 @@ internal static class BookFormat
             "create trigger weather_hash_no_update before update on weather_hash begin select raise(abort, 'weather is never changed'); end",
             "create trigger weather_hash_no_delete before delete on weather_hash when exists(select 1 from weather where id=old.id) begin select raise(abort, 'weather is never changed'); end",
             "create trigger weather_hash_no_replace before insert on weather_hash when exists(select 1 from weather_hash where id=new.id) begin select raise(abort, 'weather is never replaced'); end",
+            // Refuses an earlier version of the program that had the book open before it was brought up to date.
+            "create trigger weather_hash_first before insert on weather when not exists(select 1 from weather_hash where id=new.id) begin select raise(abort, 'weather needs its hash'); end",
             "create trigger weather_hash_goes after delete on weather begin delete from weather_hash where id=old.id; end",
         ],
     ];

@@ -28,8 +28,8 @@ public sealed class RestoreTests
         var said = bench.Run("book", "restore", backup);
         Assert.Equal((0, ""), (said.Exit, said.Error));
         Assert.Equal($"Restored and checked: {bench.Book} (2 entries, 0 of weather).", said.Lines[0]);
-        Assert.Contains("In it 1 rows are not what was written", said.Out, StringComparison.Ordinal);
-        Assert.Contains("It holds 1 entries that the backup lacks. To bring them in:", said.Out, StringComparison.Ordinal);
+        Assert.Contains("Rows in it that are not what was written, and are left out: 1.", said.Out, StringComparison.Ordinal);
+        Assert.Contains("Entries in it that the backup lacks: 1. To bring them in:", said.Out, StringComparison.Ordinal);
         Assert.Equal(0, bench.Run("book", "verify").Exit);
 
         // The two commands it names, as typed.

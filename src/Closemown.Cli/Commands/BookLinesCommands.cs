@@ -40,7 +40,7 @@ internal sealed class BookExportCommand : CliCommand
 
     private static void TellUntrusted(Call call, Salvaged? salvaged)
     {
-        if (salvaged is { Untrusted: > 0 }) call.Screen.Error.Write($"closemown: {salvaged.Untrusted} rows were left out: they are not what was written.\n");
+        if (salvaged is { Untrusted: > 0 }) call.Screen.Error.Write($"closemown: rows left out that are not what was written: {salvaged.Untrusted}.\n");
         if (salvaged is { Whole: false }) call.Screen.Error.Write("closemown: not all rows could be reached.\n");
     }
 }

@@ -20,7 +20,7 @@ internal sealed class BookRestoreCommand : CliCommand
             ("closemown book restore book-2026-05-03.closemown --merge", "and what came later, as far as it can be read"),
             ("closemown book restore book-2026-05-03.closemown --to look.closemown", "to another place"),
         ];
-        Details = ["The backup is checked first, and stays as it is. The book in place is changed by one rename: before it, nothing is."];
+        Details = ["The backup is checked first, and stays as it is. One rename puts it in place; until then the present book stays where it is."];
         Arguments.Add(Source);
         Options.Add(To);
         Options.Add(Merge);
@@ -39,14 +39,14 @@ internal sealed class BookRestoreCommand : CliCommand
         yield return $"Restored and checked: {r.Path} ({r.Verified.Entries} entries, {r.Verified.Weather} of weather).";
         if (r.Kept is null) yield break;
         yield return $"The book that was there is kept: {r.Kept}";
-        if (r.Untrusted > 0) yield return $"In it {r.Untrusted} rows are not what was written; they were not counted.";
+        if (r.Untrusted > 0) yield return $"Rows in it that are not what was written, and are left out: {r.Untrusted}.";
         if (!r.ReadWhole) yield return "It could not be read to its end.";
-        if (r.Conflicts > 0) yield return $"Of {r.Conflicts} entries it holds another form; those of the backup count.";
+        if (r.Conflicts > 0) yield return $"Entries of which it holds another form than the backup, which counts: {r.Conflicts}.";
         if (r.Lacking == 0) yield return "It holds nothing more that can be read beyond the backup.";
-        else if (merge) yield return $"Brought in from it: {r.Merged} of {r.Lacking} entries that the backup lacks.";
+        else if (merge) yield return $"Entries brought in from it that the backup lacks: {r.Merged} of {r.Lacking}.";
         else
         {
-            yield return $"It holds {r.Lacking} entries that the backup lacks. To bring them in:";
+            yield return $"Entries in it that the backup lacks: {r.Lacking}. To bring them in:";
             yield return $"  closemown book export --salvage --book {r.Kept} later.jsonl";
             yield return $"  closemown book import --book {r.Path} later.jsonl";
         }

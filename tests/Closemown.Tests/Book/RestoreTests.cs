@@ -83,6 +83,30 @@ public sealed class RestoreTests
         }
     }
 
+    [Fact]
+    public void A_damaged_log_is_kept_with_the_book_and_merged_as_far_as_it_goes()
+    {
+        using var folder = new TempFolder();
+        var cut = folder.At("cut.closemown");
+        string backup;
+        using (var book = folder.Open())
+        {
+            backup = Backup.Make(folder.Book, folder.At("backup.closemown"), new(2026, 5, 3)).Path;
+            foreach (var e in Lines.Clicks(12)) book.Append(e);
+            File.Copy(folder.Book, cut);
+            File.Copy(folder.Book + "-wal", cut + "-wal");
+        }
+        var log = File.ReadAllBytes(cut + "-wal");
+        log[log.AsSpan().IndexOf("turn 6"u8) + 5] = (byte)'7';
+        File.WriteAllBytes(cut + "-wal", log);
+        Assert.Equal(BookTrouble.Damaged, Assert.Throws<BookException>(() => BookFile.Open(cut)).Trouble);
+        var report = Restore.Make(backup, cut, Now, merge: true);
+        Assert.Equal((5L, 5L), (report.Lacking, report.Merged));
+        Assert.Equal(Lines.Clicks(5).Select(e => e.Json), Read(cut));
+        Assert.Equal(log, File.ReadAllBytes(report.Kept + "-wal"));
+        Assert.False(File.Exists(cut + "-wal"));
+    }
+
     [Theory]
     [InlineData(0)]
     [InlineData(300)]

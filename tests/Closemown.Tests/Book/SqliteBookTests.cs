@@ -88,6 +88,7 @@ public sealed class SqliteBookTests
     [InlineData("insert into entry values (0, 'other', 'x', 'x')", "numbered in turn")]
     [InlineData("update weather set json = 'x'", "never changed")]
     [InlineData("delete from weather where forecast = 0", "never deleted")]
+    [InlineData("insert into weather (seq, id, area, date, source, forecast, json) values (2, 'x', '', '', '', 0, '{}')", "needs its hash")]
     [InlineData("update weather_hash set hash = 'x'", "never changed")]
     [InlineData("delete from weather_hash", "never changed")]
     [InlineData("replace into weather_hash select id, 'x' from weather_hash", "never replaced")]
