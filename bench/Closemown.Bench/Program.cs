@@ -2,6 +2,7 @@ using BenchmarkDotNet.Configs;
 using BenchmarkDotNet.Jobs;
 using BenchmarkDotNet.Running;
 using BenchmarkDotNet.Toolchains.InProcess.Emit;
+using Closemown.Bench.Keeping;
 using Closemown.Bench.Speed;
 using Closemown.Bench.Workshop;
 
@@ -9,7 +10,7 @@ Func<string[], int>? run = args.FirstOrDefault() switch
 {
     "workshop" => WorkshopRun.Print,
     "season" => SeasonPrinted.Print,
-    "flips" => Flips.Print,
+    "misread" => Flips.Print,
     "home" => HomeSeason.Print,
     "prices" => Prices.Print,
     "ablation" => Ablations.Print,
@@ -18,6 +19,7 @@ Func<string[], int>? run = args.FirstOrDefault() switch
     _ => null,
 };
 if (run is not null) return run(args[1..]);
+if (KeepingRun.Print(args) is { } kept) return kept;
 
 // In this process: building a program of its own for each benchmark would cost more than the benchmarks.
 var config = DefaultConfig.Instance.AddJob(Job.ShortRun.WithToolchain(InProcessEmitToolchain.Instance));

@@ -17,6 +17,7 @@ public sealed class Desk
     private readonly Dictionary<string, SteelBelief> beliefs = new(StringComparer.Ordinal);
     private readonly Dictionary<string, SteelBelief> earlier = new(StringComparer.Ordinal);
     private readonly Dictionary<string, AdviceGiven> advised = new(StringComparer.Ordinal);
+    private readonly HashSet<Guid> voided = [];
     private readonly SortedSet<string> units = new(StringComparer.Ordinal);
     private IReadOnlyList<Entry>? standing;
     private Entry? latest;
@@ -62,7 +63,9 @@ public sealed class Desk
         beliefs.Clear();
         var inOrder = latest is null || EntryOrder.Instance.Compare(latest, entry) < 0;
         if (inOrder) latest = entry;
-        var target = entry.Voids is not null || !inOrder;
+        // A void may have arrived before what it takes out.
+        var target = entry.Voids is not null || !inOrder || voided.Contains(entry.Id);
+        if (entry.Voids is { } v) voided.Add(v);
         if (target || entry.Is("unit"))
         {
             standing = null;

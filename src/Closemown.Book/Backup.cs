@@ -29,25 +29,28 @@ public static class Backup
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(book);
         if (book == BookFile.InMemory) throw new BookException(BookTrouble.BadPlace, "A book in memory has no file to copy.", "Export its entries instead.");
-        var named = DefaultName(book, date);
-        target = target is null ? named : Path.GetFullPath(target);
-        if (Directory.Exists(target)) target = Path.Combine(target, Path.GetFileName(named));
+        var usual = DefaultName(book, date);
+        target = target is null ? usual : Path.GetFullPath(target);
+        if (Directory.Exists(target)) target = Path.Combine(target, Path.GetFileName(usual));
         Refuse(target);
         var part = $"{target}.{Convert.ToHexStringLower(System.Security.Cryptography.RandomNumberGenerator.GetBytes(6))}.part";
+        var named = false;
         try
         {
             if (Path.GetDirectoryName(target) is { Length: > 0 } folder) Directory.CreateDirectory(folder);
             Copy(Path.GetFullPath(book), part);
             var report = Verification.Run(part);
             if (!report.Ok) throw report.Problems[0].ToException();
-            using (var file = new FileStream(part, FileMode.Open, FileAccess.ReadWrite)) file.Flush(flushToDisk: true);
+            Disk.Flush(part);
             Refuse(target);
             File.Move(part, target, overwrite: false);
+            named = true;
+            Disk.FlushFolderOf(target);
             return new(target, report with { Path = target });
         }
         catch (Exception e) when (e is SqliteException or IOException or UnauthorizedAccessException)
         {
-            if (File.Exists(target)) Refuse(target);
+            if (!named && File.Exists(target)) Refuse(target);
             throw BookException.From(e, target);
         }
         finally
@@ -56,7 +59,8 @@ public static class Backup
         }
     }
 
-    private static void Copy(string book, string part)
+    /// <summary>Copies a book into a new file that stands alone.</summary>
+    internal static void Copy(string book, string part)
     {
         using var from = BookFile.Connect(book, new BookOptions { ReadOnly = true });
         using var to = BookFile.OpenRaw(part, SqliteOpenMode.ReadWriteCreate);

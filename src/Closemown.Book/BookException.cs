@@ -80,6 +80,13 @@ public sealed class BookException : Exception
     internal static BookException Missing(string path, Exception? inner = null) =>
         new(BookTrouble.Missing, $"There is no book at {path}.", "Check the path; a book is made by its first entry.", inner);
 
+    internal static BookException LogDamaged(string path, long lost) =>
+        new(BookTrouble.Damaged, $"The log beside {path} is damaged: at least {(lost == 1 ? "one later write" : $"{lost} later writes")} in it cannot be read any more.",
+            $"Keep copies of the book and of {path}-wal. Then restore the latest backup with --merge: closemown book restore BACKUP --merge. Without a backup, move the -wal file away: the book then opens as it was before the writes in it.");
+
+    internal static BookException Empty(string path) =>
+        new(BookTrouble.Missing, $"{path} is empty: no book was begun in it.", "Check the path; a book is made by its first entry.");
+
     internal static BookException NotABook(string path, Exception? inner = null) =>
         new(BookTrouble.NotABook, $"{path} is not a book of Closemown.", "Give the path of a book, or of a file that does not exist yet. The file was left as it is.", inner);
 

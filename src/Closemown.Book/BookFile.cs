@@ -40,14 +40,17 @@ public static class BookFile
         SqliteConnection? connection = null;
         try
         {
+            if (LogCheck.Lost(path) is > 0 and var lost) throw BookException.LogDamaged(path, lost);
             if (options.Create && !options.ReadOnly && Path.GetDirectoryName(path) is { Length: > 0 } folder) Directory.CreateDirectory(folder);
-            connection = OpenRaw(path, options.ReadOnly || !options.Create ? SqliteOpenMode.ReadWrite : SqliteOpenMode.ReadWriteCreate, options.WaitSeconds);
+            connection = options.ReadOnly
+                ? OpenToRead(path, options.WaitSeconds)
+                : OpenRaw(path, options.Create ? SqliteOpenMode.ReadWriteCreate : SqliteOpenMode.ReadWrite, options.WaitSeconds);
             // Not opened as read-only: such a connection cannot tidy up the write-ahead log behind it.
             if (options.ReadOnly) Run(connection, "pragma query_only = on");
             CheckSqlite((string)Scalar(connection, "select sqlite_version()")!);
-            if (!IsBook(connection, path))
+            if (!LooksLikeBook(connection, path))
             {
-                if (options.ReadOnly || !options.Create) throw BookException.NotABook(path);
+                if (options.ReadOnly || !options.Create) throw BookException.Empty(path);
                 Build(connection, path);
             }
             if (!options.ReadOnly) Prepare(connection);
@@ -57,6 +60,27 @@ public static class BookFile
         {
             connection?.Dispose();
             throw BookException.From(e, path);
+        }
+    }
+
+    private static SqliteConnection OpenToRead(string path, int waitSeconds)
+    {
+        var connection = OpenRaw(path, SqliteOpenMode.ReadWrite, waitSeconds);
+        try
+        {
+            Number(connection, "pragma application_id");
+            return connection;
+        }
+        catch (SqliteException e) when (e.SqliteErrorCode is 8 or 14 && !File.Exists(path + "-wal"))
+        {
+            // It lies where nothing can be written: SQLite then reads it without the files it keeps beside it, if told that nothing changes there.
+            connection.Dispose();
+            return OpenRaw($"{new Uri(path).AbsoluteUri}?immutable=1", SqliteOpenMode.ReadOnly, waitSeconds);
+        }
+        catch
+        {
+            connection.Dispose();
+            throw;
         }
     }
 
@@ -89,8 +113,15 @@ public static class BookFile
             $"Use the one that comes with this program: {BookFormat.LeastSqlite} or later.");
     }
 
-    /// <summary>Whether the file is a book this program can read; false where it is empty.</summary>
-    internal static bool IsBook(SqliteConnection connection, string path)
+    private static bool LooksLikeBook(SqliteConnection connection, string path)
+    {
+        // One transaction, so one state of the file: another program may be making the book between two looks.
+        using var transaction = connection.BeginTransaction(deferred: true);
+        return IsBook(connection, path);
+    }
+
+    /// <summary>Whether the file is a book this program can read; false where it is empty. Only right inside a transaction.</summary>
+    private static bool IsBook(SqliteConnection connection, string path)
     {
         var (id, version) = (Number(connection, "pragma application_id"), Number(connection, "pragma user_version"));
         if (id == 0 && version == 0 && Number(connection, "select count(*) from sqlite_schema") == 0) return false;
@@ -143,6 +174,7 @@ public static class BookFile
 
     private static void Steps(SqliteConnection connection, int from)
     {
+        connection.CreateFunction(BookFormat.HashFunction, (string text) => HashChain.Of(text), isDeterministic: true);
         foreach (var sql in BookFormat.Steps.Skip(from).SelectMany(s => s)) Run(connection, sql);
         Run(connection, $"pragma user_version = {BookFormat.Version}");
     }

@@ -1,3 +1,5 @@
+using Closemown.Entries;
+
 namespace Closemown.Book;
 
 /// <summary>What an export wrote.</summary>
@@ -12,10 +14,20 @@ public static class Exporter
     public static ExportReport Write(IEntryStore store, TextWriter writer)
     {
         ArgumentNullException.ThrowIfNull(store);
+        return Write([.. store.ReadAll().Select(s => s.Entry)], store.ReadWeatherKept(), writer);
+    }
+
+    /// <summary>Writes what can still be trusted of a damaged book.</summary>
+    public static ExportReport Write(Salvaged salvaged, TextWriter writer)
+    {
+        ArgumentNullException.ThrowIfNull(salvaged);
+        return Write(salvaged.Entries, salvaged.Weather, writer);
+    }
+
+    private static ExportReport Write(IReadOnlyList<Entry> entries, IReadOnlyList<Entry> weather, TextWriter writer)
+    {
         ArgumentNullException.ThrowIfNull(writer);
-        var entries = store.ReadAll();
-        foreach (var stored in entries) Line(writer, stored.Entry.Json);
-        var weather = store.ReadWeatherKept();
+        foreach (var e in entries) Line(writer, e.Json);
         foreach (var e in weather) Line(writer, e.Json);
         writer.Flush();
         return new(entries.Count, weather.Count);

@@ -21,4 +21,7 @@ public static class HashChain
         Encoding.UTF8.GetBytes(json, bytes.AsSpan(32));
         return Convert.ToHexStringLower(SHA256.HashData(bytes));
     }
+
+    /// <summary>The hash of a line that stands alone.</summary>
+    internal static string Of(string json) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(json)));
 }

@@ -60,6 +60,11 @@ internal sealed class RowWriter : IDisposable
         insert.Parameters.AddWithValue("$forecast", day.Forecast ? 1 : 0);
         insert.Parameters.AddWithValue("$json", entry.Json);
         var older = SameDay(day).FindAll(e => Arrivals.MayBeDropped(e) && EntryOrder.Instance.Compare(e, entry) < 0);
+        using var sum = connection.CreateCommand();
+        sum.CommandText = "insert into weather_hash (id, hash) values ($id, $hash)";
+        sum.Parameters.AddWithValue("$id", entry.Id.ToString("D"));
+        sum.Parameters.AddWithValue("$hash", HashChain.Of(entry.Json));
+        sum.ExecuteNonQuery();
         insert.ExecuteNonQuery();
         foreach (var old in older)
         {

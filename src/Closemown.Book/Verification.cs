@@ -34,7 +34,7 @@ public static partial class Verification
     /// <summary>How many problems are listed.</summary>
     public const int MostProblems = 20;
 
-    private const string GoBack = "Keep this file as it is and go back to the latest backup; an export of this book still holds the rows that can be read.";
+    private const string GoBack = "Keep this file as it is and go back to the latest backup: closemown book restore BACKUP --merge also brings in what can still be read here.";
 
     /// <summary>Checks the file's structure, its guards, the chain, and every row.</summary>
     /// <exception cref="BookException">The file is missing, no book, or of a newer format.</exception>
@@ -52,7 +52,7 @@ public static partial class Verification
             Structure(connection, problems);
             Guards(connection, version, problems);
             (entries, head) = Chain(connection, problems);
-            weather = Weather(connection, problems);
+            weather = Weather(connection, version, problems);
         }
         catch (BookException e) when (e.Trouble is BookTrouble.Damaged or BookTrouble.InputOutput)
         {
@@ -84,18 +84,28 @@ public static partial class Verification
 
     private static void Guards(SqliteConnection connection, int version, Problems problems)
     {
-        var found = new HashSet<string>(StringComparer.Ordinal);
+        const string Changed = "Another program changed the book: check what it did, and go back to a backup, or export this book and import it into a new one.";
+        var (found, triggers) = (new HashSet<string>(StringComparer.Ordinal), new HashSet<string>(StringComparer.Ordinal));
         using (var command = connection.CreateCommand())
         {
-            command.CommandText = "select sql from sqlite_schema where sql is not null";
+            command.CommandText = "select sql, type, name from sqlite_schema where sql is not null";
             using var reader = command.ExecuteReader();
-            while (reader.Read()) found.Add(Space().Replace(reader.GetString(0), " ").ToLowerInvariant());
+            while (reader.Read())
+            {
+                found.Add(Plain(reader.GetString(0)));
+                if (reader.GetString(1) == "trigger") triggers.Add(reader.GetString(2));
+            }
         }
-        foreach (var sql in BookFormat.Steps.Take(version).SelectMany(s => s))
+        foreach (var sql in BookFormat.Guards(version))
         {
-            if (found.Contains(Space().Replace(sql, " ").ToLowerInvariant())) continue;
-            problems.Add("", 0, $"The {string.Join(' ', sql.Split(' ')[1..3])} is missing or was altered.", "Another program changed the book: check what it did, and go back to a backup, or export this book and import it into a new one.");
+            var name = sql.Split(' ')[2];
+            triggers.Remove(name);
+            if (!found.Contains(Plain(sql))) problems.Add("", 0, $"The {sql.Split(' ')[1]} {name} is missing or was altered.", Changed);
         }
+        // A trigger can change what a later write does.
+        foreach (var name in triggers.Order(StringComparer.Ordinal)) problems.Add("", 0, $"The trigger {Spelling.Clip(name)} is none of a book's.", Changed);
+
+        static string Plain(string sql) => Space().Replace(sql, " ").ToLowerInvariant();
     }
 
     private static (long Count, string Head) Chain(SqliteConnection connection, Problems problems)
@@ -116,19 +126,24 @@ public static partial class Verification
         return (count, head);
     }
 
-    private static long Weather(SqliteConnection connection, Problems problems)
+    private static long Weather(SqliteConnection connection, int version, Problems problems)
     {
+        var hashed = version >= BookFormat.WeatherHashed;
         using var command = connection.CreateCommand();
-        command.CommandText = "select seq, id, json, area, date, source, forecast from weather order by seq";
+        command.CommandText = $"select seq, id, json, area, date, source, forecast{(hashed ? ", (select hash from weather_hash h where h.id = w.id)" : "")} from weather w order by seq";
         using var reader = command.ExecuteReader();
         var count = 0L;
         while (reader.Read())
         {
             count++;
+            var json = reader.GetString(2);
             var day = new WeatherDay(reader.GetString(3), reader.GetString(4), reader.GetString(5), reader.GetInt64(6) == 1);
-            Row("weather", reader.GetInt64(0), reader.GetString(1), reader.GetString(2), problems,
+            if (hashed && (reader.IsDBNull(7) || reader.GetString(7) != HashChain.Of(json))) problems.Add("weather", reader.GetInt64(0), "Its hash does not fit: it is not what was written.", GoBack);
+            Row("weather", reader.GetInt64(0), reader.GetString(1), json, problems,
                 e => !e.Is("weather") ? "it is no weather" : WeatherDay.Of(e) != day ? "its columns do not agree with its line" : null);
         }
+        if (hashed && BookFile.Number(connection, "select count(*) from weather_hash where id not in (select id from weather)") is > 0 and var gone)
+            problems.Add("weather", 0, $"{gone} of weather that a hash is kept of {(gone == 1 ? "is" : "are")} missing.", GoBack);
         return count;
     }
 

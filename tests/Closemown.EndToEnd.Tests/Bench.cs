@@ -37,6 +37,24 @@ public sealed class Bench : IDisposable
 
     public Ran Start(string file, string[] args, string? input, Dictionary<string, string?>? more)
     {
+        using var process = Process.Start(Info(file, args, more))!;
+        var error = process.StandardError.ReadToEndAsync();
+        var output = process.StandardOutput.ReadToEndAsync();
+        if (input is not null) process.StandardInput.Write(input);
+        process.StandardInput.Close();
+        if (!process.WaitForExit(120_000))
+        {
+            process.Kill(entireProcessTree: true);
+            throw new TimeoutException($"{string.Join(' ', args)} did not end within two minutes.");
+        }
+        return new Ran(process.ExitCode, output.Result, error.Result);
+    }
+
+    /// <summary>Starts the program, and leaves it running.</summary>
+    public Process Begin(params string[] args) => Process.Start(Info("dotnet", [Program, .. args], null))!;
+
+    private ProcessStartInfo Info(string file, string[] args, Dictionary<string, string?>? more)
+    {
         var info = new ProcessStartInfo(file, args)
         {
             RedirectStandardInput = true,
@@ -55,17 +73,7 @@ public sealed class Bench : IDisposable
             if (value is null) info.Environment.Remove(name);
             else info.Environment[name] = value;
         }
-        using var process = Process.Start(info)!;
-        var error = process.StandardError.ReadToEndAsync();
-        var output = process.StandardOutput.ReadToEndAsync();
-        if (input is not null) process.StandardInput.Write(input);
-        process.StandardInput.Close();
-        if (!process.WaitForExit(120_000))
-        {
-            process.Kill(entireProcessTree: true);
-            throw new TimeoutException($"{string.Join(' ', args)} did not end within two minutes.");
-        }
-        return new Ran(process.ExitCode, output.Result, error.Result);
+        return info;
     }
 
     public void Dispose() => Directory.Delete(Folder, recursive: true);

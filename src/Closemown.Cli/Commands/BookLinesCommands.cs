@@ -9,27 +9,39 @@ namespace Closemown.Cli;
 internal sealed class BookExportCommand : CliCommand
 {
     private static readonly Argument<string?> Target = new("file") { HelpName = "FILE", Description = "a new file; left out: standard output", Arity = ArgumentArity.ZeroOrOne };
+    private static readonly Option<bool> Trusted = new("--salvage") { Description = "of a damaged book: the rows that are still what was written, and how many are not" };
 
     public BookExportCommand() : base("export", "write all entries as JSON Lines; an import makes the same book of them")
     {
-        Examples = [("closemown book export entries.jsonl", "into a new file"), ("closemown book export | grep paper-cut", "into another program")];
+        Examples = [("closemown book export entries.jsonl", "into a new file"), ("closemown book export | grep paper-cut", "into another program"), ("closemown book export --salvage --book damaged.closemown saved.jsonl", "what can still be trusted of a damaged book")];
         Arguments.Add(Target);
+        Options.Add(Trusted);
     }
 
     public override int Do(Call call)
     {
-        using var open = call.Read();
+        var salvaged = call.Parsed.GetValue(Trusted) ? Salvage.Read(call.Location.Path) : null;
+        using var open = salvaged is null ? call.Read() : null;
+        ExportReport Write(TextWriter to) => salvaged is null ? Exporter.Write(open!.Book, to) : Exporter.Write(salvaged, to);
         if (call.Parsed.GetValue(Target) is not { } path)
         {
-            Exporter.Write(open.Book, call.Screen.Out);
+            Write(call.Screen.Out);
+            TellUntrusted(call, salvaged);
             return ExitCodes.Done;
         }
         if (File.Exists(path) || Directory.Exists(path)) throw CliFault.Refused($"{path} exists already; an export overwrites nothing.", "Give another name, or move that file away.");
         ExportReport report;
-        using (var file = new StreamWriter(new FileStream(path, FileMode.CreateNew))) report = Exporter.Write(open.Book, file);
+        using (var file = new StreamWriter(new FileStream(path, FileMode.CreateNew))) report = Write(file);
         if (call.Json) call.Screen.Line(Conversation.Text(new JsonObject { ["ok"] = true, ["path"] = Path.GetFullPath(path), ["entries"] = report.Entries, ["weather"] = report.Weather }));
         else call.Screen.Line($"Written: {Path.GetFullPath(path)} ({report.Entries} entries, {report.Weather} of weather).");
+        TellUntrusted(call, salvaged);
         return ExitCodes.Done;
+    }
+
+    private static void TellUntrusted(Call call, Salvaged? salvaged)
+    {
+        if (salvaged is { Untrusted: > 0 }) call.Screen.Error.Write($"closemown: rows left out that are not what was written: {salvaged.Untrusted}.\n");
+        if (salvaged is { Whole: false }) call.Screen.Error.Write("closemown: not all rows could be reached.\n");
     }
 }
 

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Closemown.Book;
 using Closemown.Entries;
 using Closemown.Tests.Entries;
@@ -56,10 +57,10 @@ public sealed class SqliteBookTests
     {
         using var folder = new TempFolder();
         using var book = folder.Open();
-        Assert.Equal(1, book.FormatVersion);
+        Assert.Equal(2, book.FormatVersion);
         Assert.Equal(("wal", 2L), book.Reading(c => ((string)BookFile.Scalar(c, "pragma journal_mode")!, BookFile.Number(c, "pragma synchronous"))));
         Assert.Equal(0x434C4D4E, book.Reading(c => BookFile.Number(c, "pragma application_id")));
-        Assert.Equal(0, book.Reading(c => BookFile.Number(c, "select count(*) from pragma_table_list where type = 'table' and name in ('entry', 'weather') and strict = 0")));
+        Assert.Equal(0, book.Reading(c => BookFile.Number(c, "select count(*) from pragma_table_list where type = 'table' and name in ('entry', 'weather', 'weather_hash') and strict = 0")));
         Assert.True(Version.Parse(book.Reading(c => (string)BookFile.Scalar(c, "select sqlite_version()")!)) >= new Version(3, 51, 3));
     }
 
@@ -87,6 +88,10 @@ public sealed class SqliteBookTests
     [InlineData("insert into entry values (0, 'other', 'x', 'x')", "numbered in turn")]
     [InlineData("update weather set json = 'x'", "never changed")]
     [InlineData("delete from weather where forecast = 0", "never deleted")]
+    [InlineData("insert into weather (seq, id, area, date, source, forecast, json) values (2, 'x', '', '', '', 0, '{}')", "needs its hash")]
+    [InlineData("update weather_hash set hash = 'x'", "never changed")]
+    [InlineData("delete from weather_hash", "never changed")]
+    [InlineData("replace into weather_hash select id, 'x' from weather_hash", "never replaced")]
     [InlineData("insert or replace into weather select seq, id, area, date, source, 1, json from weather where forecast = 0", "never replaced")]
     public void No_program_can_change_what_is_written(string sql, string told)
     {
@@ -130,6 +135,35 @@ public sealed class SqliteBookTests
         var report = Verification.Run(folder.Book);
         Assert.True(report.Ok);
         Assert.Equal(60, report.Entries);
+    }
+
+    /// <summary>A program that looks at the file while another one is just making it must see all of a book or nothing.</summary>
+    [Fact]
+    public void Many_programs_begin_new_books_at_the_same_moment()
+    {
+        using var folder = new TempFolder();
+        const int Programs = 4, Rounds = 80;
+        for (var round = 0; round < Rounds; round++)
+        {
+            var path = folder.At($"book-{round}.closemown");
+            using var start = new Barrier(Programs);
+            var told = new ConcurrentQueue<string>();
+            var programs = Enumerable.Range(0, Programs).Select(_ => new Thread(() =>
+            {
+                start.SignalAndWait();
+                try
+                {
+                    using var book = BookFile.Open(path);
+                }
+                catch (BookException e)
+                {
+                    told.Enqueue($"round {round}: {e.Message}");
+                }
+            })).ToArray();
+            foreach (var p in programs) p.Start();
+            foreach (var p in programs) p.Join();
+            Assert.Empty(told);
+        }
     }
 
     [Fact]
@@ -185,10 +219,10 @@ public sealed class SqliteBookTests
         using (folder.Open())
         {
         }
-        folder.Do("pragma user_version = 2");
+        folder.Do("pragma user_version = 3");
         var before = File.ReadAllBytes(folder.Book);
         var e = Throws(BookTrouble.NewerFormat, () => folder.Open());
-        Assert.Contains("version 2; this program knows up to 1", e.Message, StringComparison.Ordinal);
+        Assert.Contains("version 3; this program knows up to 2", e.Message, StringComparison.Ordinal);
         Throws(BookTrouble.NewerFormat, () => Verification.Run(folder.Book));
         Assert.Equal(before, File.ReadAllBytes(folder.Book));
     }

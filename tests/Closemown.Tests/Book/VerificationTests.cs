@@ -22,7 +22,7 @@ public sealed class VerificationTests
         using var folder = Filled();
         var report = Verification.Run(folder.Book);
         Assert.True(report.Ok);
-        Assert.Equal((folder.Book, 1, 5L, 1L), (report.Path, report.Version, report.Entries, report.Weather));
+        Assert.Equal((folder.Book, 2, 5L, 1L), (report.Path, report.Version, report.Entries, report.Weather));
         using var book = folder.Open();
         Assert.Equal(book.HashAt(5), report.Head);
         Assert.True(Verification.Run(folder.Book).Ok);          // also while it is open
@@ -35,15 +35,17 @@ public sealed class VerificationTests
     [InlineData("update entry set id = '019de28d-3c00-7000-8000-0000000000ff' where seq = 2", "entry", 2, "is filed under")]
     [InlineData("delete from entry where seq = 3", "entry", 4, "Entry 3 is missing before it")]
     [InlineData("delete from entry where seq = 1", "entry", 2, "Entry 1 is missing before it")]
-    [InlineData("update weather set json = replace(json, ',', ', ')", "weather", 1, "canonical form")]
-    [InlineData("update weather set json = '{}'", "weather", 1, "It is no entry")]
+    [InlineData("update weather set json = replace(json, '14', '15')", "weather", 1, "not what was written")]
+    [InlineData("update weather set json = '{}'", "weather", 1, "not what was written")]
+    [InlineData("delete from weather_hash", "weather", 1, "not what was written")]
+    [InlineData("delete from weather", "weather", 0, "1 of weather that a hash is kept of is missing")]
     [InlineData("update weather set date = '2026-05-02'", "weather", 1, "columns do not agree")]
     public void Tampering_is_found_and_the_first_bad_row_named(string sql, string table, long row, string message)
     {
         using var folder = Filled();
         // The guards are put back, so that only the row gives it away.
-        folder.Do($"drop trigger entry_no_update; drop trigger entry_no_delete; drop trigger weather_no_update; {sql};"
-            + string.Join(';', BookFormat.Steps[0].Where(s => s.Contains("_no_update", StringComparison.Ordinal) || s.Contains("entry_no_delete", StringComparison.Ordinal))));
+        folder.Do($"drop trigger entry_no_update; drop trigger entry_no_delete; drop trigger weather_no_update; drop trigger weather_no_delete; drop trigger weather_hash_no_delete; drop trigger weather_hash_goes; {sql};"
+            + string.Join(';', BookFormat.Guards(2).Where(s => new[] { " entry_no_update ", " entry_no_delete ", " weather_no_update ", " weather_no_delete ", " weather_hash_no_delete ", " weather_hash_goes " }.Any(name => s.Contains(name, StringComparison.Ordinal)))));
         var report = Verification.Run(folder.Book);
         Assert.False(report.Ok);
         Assert.Equal((table, row), (report.Problems[0].Table, report.Problems[0].Row));
@@ -63,6 +65,14 @@ public sealed class VerificationTests
         }
         folder.Do($"drop trigger entry_no_update; update entry set json = '{json}', hash = '{hash}' where seq = 2; {BookFormat.Steps[0].Single(s => s.Contains("entry_no_update", StringComparison.Ordinal))}");
         Assert.Equal(3, Verification.Run(folder.Book).Problems[0].Row);
+    }
+
+    [Fact]
+    public void A_trigger_that_is_none_of_a_books_is_found()
+    {
+        using var folder = Filled();
+        folder.Do("create trigger mine after insert on entry begin delete from weather_hash; end");
+        Assert.Contains("The trigger mine is none of a book's", Assert.Single(Verification.Run(folder.Book).Problems).Message, StringComparison.Ordinal);
     }
 
     [Theory]

@@ -1,0 +1,15 @@
+namespace Closemown.Bench.Keeping;
+
+/// <summary>The commands that measure how a book is kept.</summary>
+internal static class KeepingRun
+{
+    /// <summary>Runs the command that is named; null where it is none of these.</summary>
+    public static int? Print(string[] args) => args switch
+    {
+        ["kills", ..] => KillsRun.Print(args[1..]),
+        ["kills-child", ..] => KillsChild.Run(args[1], args[2..]),
+        ["flips", ..] => FlipsRun.Print(args[1..]),
+        ["badlines", ..] => BadLinesRun.Print(args[1..]),
+        _ => null,
+    };
+}

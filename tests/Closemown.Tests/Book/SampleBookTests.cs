@@ -1,0 +1,72 @@
+using System.Text;
+using Closemown.Book;
+using Closemown.Entries;
+using Xunit;
+
+namespace Closemown.Tests.Book;
+
+/// <summary>Books written by earlier versions are read for ever: samples in tests/Checks/books, written by the program as it then was.</summary>
+/// <remarks>The entries are the first 116 of demo/ferncombe.jsonl and eight made for this: voids, a void of a void, a void of what is not there, weather, a superseded forecast, corrected weather.</remarks>
+public sealed class SampleBookTests
+{
+    // As `closemown book verify` printed it when the sample was made.
+    private const string Head = "5fb8e53a54e668be5122c60a0a3df4ce659814778bafcdbefa149944eabc0426";
+
+    public static TheoryData<int> Versions { get; } = [1, 2];
+
+    private static string Sample(int version, string ending) => Path.Combine(AppContext.BaseDirectory, "Checks", "books", $"format-{version}.{ending}");
+
+    private static string Copy(TempFolder folder, int version)
+    {
+        File.Copy(Sample(version, "closemown"), folder.Book);
+        return folder.Book;
+    }
+
+    private static string Export(string path, bool readOnly)
+    {
+        using var book = BookFile.Open(path, new BookOptions { ReadOnly = readOnly });
+        using var text = new StringWriter();
+        Exporter.Write(book, text);
+        return text.ToString();
+    }
+
+    [Fact]
+    public void There_is_a_sample_of_every_version() => Assert.Equal(BookFormat.Version, Versions.Count);
+
+    [Theory]
+    [MemberData(nameof(Versions))]
+    public void A_book_of_every_version_is_whole_and_says_what_it_said(int version)
+    {
+        using var folder = new TempFolder();
+        var path = Copy(folder, version);
+        var before = File.ReadAllBytes(path);
+        var report = Verification.Run(path);
+        Assert.Empty(report.Problems);
+        Assert.Equal((version, 120L, 3L, Head), (report.Version, report.Entries, report.Weather, report.Head));
+        var export = File.ReadAllText(Sample(1, "jsonl"), Encoding.UTF8);
+        Assert.Equal(export, Export(path, readOnly: true));
+        using (var book = BookFile.Open(path, new BookOptions { ReadOnly = true }))
+        {
+            var standing = StandingEntries.Of(book.ReadAll().Select(s => s.Entry));
+            // Of 116 entries one corrects another; one is taken out, another taken out and restored.
+            Assert.Equal(114, standing.Count);
+            Assert.Equal(["15.25", "16"], book.ReadWeather().Select(e => e.Number("tMaxC")!.Value.ToString(System.Globalization.CultureInfo.InvariantCulture)));
+        }
+        Assert.Equal(before, File.ReadAllBytes(path));             // reading changes no byte
+        Assert.Equal([path], Directory.GetFiles(folder.Path));
+    }
+
+    [Theory]
+    [MemberData(nameof(Versions))]
+    public void A_book_of_every_version_is_brought_up_to_date_by_the_first_writing(int version)
+    {
+        using var folder = new TempFolder();
+        var path = Copy(folder, version);
+        Assert.Equal(File.ReadAllText(Sample(1, "jsonl"), Encoding.UTF8), Export(path, readOnly: false));
+        var report = Verification.Run(path);
+        Assert.Empty(report.Problems);
+        Assert.Equal((BookFormat.Version, Head), (report.Version, report.Head));
+        folder.Do("drop trigger weather_no_update; update weather set json = replace(json, '15.25', '15.75')");
+        Assert.Contains(Verification.Run(path).Problems, p => p.Table == "weather" && p.Message.Contains("not what was written", StringComparison.Ordinal));
+    }
+}
