@@ -93,23 +93,17 @@ internal static class MomentSweeps
         foreach (var k in w.Intervals)
         {
             var m = rows.Dot(k, w.U, model.StateSize, w.StateCount) - rows.Offset[k];
-            double tau = w.SitePrecision[k], nu = w.SiteShift[k], sd = w.Sd[k];
+            double tau = w.SitePrecision[k], nu = w.SiteShift[k];
             var v = w.Chain.Quadratic(rows, k);
             var rest = 1 - (v * tau);
             if (!(rest > 1e-12 && v > 0)) return false;
             var vc = v / rest;
             var mc = (m - (v * nu)) / rest;
-            var total = (sd * sd) + vc;
-            var s = Math.Sqrt(total);
-            IntervalLikelihood.Moments((rows.Low[k] - mc) / s, (rows.High[k] - mc) / s, (rows.High[k] - rows.Low[k]) / s,
-                out var f, out var f1, out var f2, out var kept);
-            f2 = Math.Min(0, f2);
-            var left = (sd * sd) + (vc * kept);
-            w.NewPrecision[k] = -f2 / left;
-            w.NewShift[k] = ((f1 * s) - (mc * f2)) / left;
-            logEvidence += f + Evidence.OfSite(tau, nu, m, mc, vc);
-            var meanGap = Math.Abs(mc + (vc * f1 / s) - m) / Math.Sqrt(v);
-            var varianceGap = Math.Abs((vc * left / (total * v)) - 1);
+            var read = new TiltedReading(rows, k, w.Sd[k], mc, vc);
+            (w.NewPrecision[k], w.NewShift[k]) = (read.Precision, read.Shift);
+            logEvidence += read.F + Evidence.OfSite(tau, nu, m, mc, vc);
+            var meanGap = Math.Abs(read.Mean - m) / Math.Sqrt(v);
+            var varianceGap = Math.Abs((read.Variance / v) - 1);
             mismatch = Math.Max(mismatch, Math.Max(meanGap, varianceGap));
             if (!double.IsFinite(mismatch)) return false;
         }

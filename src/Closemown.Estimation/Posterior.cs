@@ -49,6 +49,9 @@ public sealed class Posterior
 
     internal Sites? Sites { get; }
 
+    /// <summary>The variance of a factor's predictor, whose steps must be among these.</summary>
+    internal double VarianceOf(FactorRows rows, int k) => _sigma.Quadratic(rows, k);
+
     /// <summary>Mean of component i at a step.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The step or component does not exist (all accessors alike).</exception>
     public double StateMean(int step, int i) => _mean[(Step(step) * StateSize) + Component(i)];

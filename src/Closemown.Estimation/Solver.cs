@@ -33,7 +33,7 @@ public static class Solver
         var continued = warm is not null && workspace.IntervalCount > 0 && GaussianPart.Continue(model, workspace, warm);
         if (continued && matches && warm!.Sites is { } sites)
         {
-            if (sites.TakeOver(model, workspace) && MomentSweeps.Run(model, workspace, options, out var few, out var known) == MomentSweeps.Outcome.Settled) return Matched(model, workspace, 0, few, known);
+            if (sites.TakeOver(model, workspace, warm) && MomentSweeps.Run(model, workspace, options, out var few, out var known) == MomentSweeps.Outcome.Settled) return Matched(model, workspace, 0, few, known);
             continued = false;
         }
 
