@@ -108,8 +108,10 @@ internal static class ActionEffect
         s.EdgeLeft = Sharpen(s.EdgeLeft, s.Left);
         s.EdgeCentre = Sharpen(s.EdgeCentre, centre);
         s.EdgeRight = Sharpen(s.EdgeRight, s.Right);
-        s.Left += rate * LapBite.At(s.Left);
-        s.Right += rate * LapBite.At(s.Right);
+        var (left, right) = (rate * LapBite.At(s.Left), rate * LapBite.At(s.Right));
+        s.Bow += (rate * LapBite.At(centre)) - ((left + right) / 2);
+        s.Left += left;
+        s.Right += right;
 
         double Sharpen(double edge, double gap)
         {

@@ -36,6 +36,9 @@ public sealed record AdviceSettings
     /// <summary>For how many mowings to come the bluntness carried forward is charged; docs/decisions/0007-bluntness-carried.md.</summary>
     public double BluntMowings { get; init; } = 1;
 
+    /// <summary>A µm of bow carried forward beyond half the band: about what lapping it away takes.</summary>
+    public double BowUm { get; init; } = 1.5;
+
     /// <summary>Guard on the pressing side, µm.</summary>
     public double GuardUm { get; init; } = 4;
 

@@ -13,9 +13,10 @@ public static class ExplanationSpeech
         ArgumentNullException.ThrowIfNull(e);
         return e.Kind switch
         {
-            RivalKind.MistakenReading => $"the {e.About!.Kind.Name} read {StepSpeech.Place(e.Station)}{On(e.About)} was mistaken",
+            RivalKind.MistakenReading => $"the {e.About!.Kind.Name} read{(e.Station >= 0 ? " " + StepSpeech.Place(e.Station) : "")}{On(e.About)} was mistaken",
             RivalKind.Strike => $"it hit something{On(e.About!)}, unnoticed",
             RivalKind.SlippedClick => $"an adjuster did not move as far as it was turned{On(e.About!)}",
+            RivalKind.MovedUnseen => $"something moved before the reading{On(e.About!)}, unnoticed",
             RivalKind.MovedAtRebuild => "something settled after it was put together",
             _ => "nothing happened, readings scatter",
         };

@@ -19,6 +19,9 @@ public enum RivalKind
 
     /// <summary>Something moved where it was put together.</summary>
     MovedAtRebuild,
+
+    /// <summary>Something else moved before the reading, unnoticed.</summary>
+    MovedUnseen,
 }
 
 /// <summary>One explanation of readings that do not fit, with its probability among the rivals.</summary>
@@ -35,6 +38,7 @@ public sealed record Explanation(RivalKind Kind, Entry? About, int Station, doub
         RivalKind.Strike => "strike",
         RivalKind.SlippedClick => "slipped-click",
         RivalKind.MovedAtRebuild => "moved-at-rebuild",
+        RivalKind.MovedUnseen => "moved-unseen",
         _ => "chance",
     };
 }

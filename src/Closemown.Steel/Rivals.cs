@@ -10,7 +10,7 @@ internal static class Rivals
     public const int Window = 20;
 
     /// <summary>An explanation this probable is taken as what happened.</summary>
-    public const double Taken = 0.8;
+    public const double Taken = 0.65;
 
     /// <summary>One less probable than this is left out.</summary>
     public const double Least = 0.05;
@@ -18,27 +18,40 @@ internal static class Rivals
     /// <summary>Rivals are weighed from so much evidence against what was believed on, in nats; single ones from half of it.</summary>
     private const double WantedNats = 2.0;
 
-    private const double MistakenOften = 0.02;
+    private const double MistakenOften = 0.03;
+    private const double WholeOften = 0.002;
+    /// <summary>Marks a rival under which the whole entry is mistaken.</summary>
+    public const int All = -2;
+
+    /// <summary>Marks a rival that is about no reading.</summary>
+    public const int None = -1;
+
     private const double StrikeOften = 0.01;
     private const double SlipOften = 0.005;
     private const double MovedOften = 0.05;
+    private const double UnseenOften = 0.002;
 
     /// <summary>A factor of scatter this much less probable than the best is not tried.</summary>
     private const double FarBehind = 8;
 
     /// <summary>Whether the latest readings speak against what was believed, in sum, so that rivals are worth weighing.</summary>
-    public static bool Wanted(IReadOnlyList<Moment> moments)
+    /// <param name="moments">The latest entries.</param>
+    /// <param name="settled">Whether enough was read of the unit; before that only a check made three times at a place can contradict itself.</param>
+    public static bool Wanted(IReadOnlyList<Moment> moments, bool settled)
     {
         var last = moments[^1];
         for (var i = 0; i < moments.Count; i++)
         {
             foreach (var read in last.Reads)
             {
-                if (moments[i].Reads.Any(r => r.Check.Station == read.Check.Station) && Against(moments, i, read.Check.Station) > WantedNats) return true;
+                if (moments[i].Reads.Any(r => r.Check.Station == read.Check.Station) && (settled || Repeated(moments, read)) && Against(moments, i, read.Check.Station) > (settled ? WantedNats : WantedNats / 2)) return true;
             }
         }
         return false;
     }
+
+    private static bool Repeated(IReadOnlyList<Moment> moments, CheckRead read) =>
+        moments.Sum(m => m.Reads.Count(r => r.Check.Station == read.Check.Station && r.Check.Kind == read.Check.Kind)) > 2;
 
     /// <summary>What the readings of a station (−1: of all) have said against the belief from one of the latest entries on.</summary>
     private static double Against(IReadOnlyList<Moment> moments, int from, int station)
@@ -63,7 +76,7 @@ internal static class Rivals
         var count = now.FactorCount;
         var pass = new ForwardPass(now.Current);
         var back = new ForwardPass(now.Current);
-        var rivals = new List<Rival> { new(RivalKind.Chance, -1, -1, null, 0, [.. Enumerable.Range(0, count).Select(g => now.LogEvidence(hand, g))]) };
+        var rivals = new List<Rival> { new(RivalKind.Chance, -1, None, null, 0, [.. Enumerable.Range(0, count).Select(g => now.LogEvidence(hand, g))]) };
         for (var i = 0; i < moments.Count; i++)
         {
             if (before[i].HandCount != now.HandCount) continue;
@@ -74,8 +87,10 @@ internal static class Rivals
                 var words = m.Reads[r].Category < 0 ? 3 : m.Reads[r].Check.Words.Count;
                 Try(RivalKind.MistakenReading, i, r, null, Math.Log(MistakenOften / words));
             }
+            if (m.Reads.Count > 1 && !m.Mistaken.Any(x => x) && Against(moments, i, -1) >= WantedNats / 2)
+                Try(RivalKind.MistakenReading, i, All, null, Math.Log(WholeOften) - m.Reads.Sum(r => Math.Log(r.Category < 0 ? 3 : r.Check.Words.Count)));
             if (m.Jump is not null || Against(moments, i, -1) < WantedNats / 2) continue;
-            foreach (var (kind, jump, often) in Jumps(m)) Try(kind, i, -1, jump, Math.Log(often));
+            foreach (var (kind, jump, often) in Jumps(m)) Try(kind, i, None, jump, Math.Log(often));
         }
         var top = rivals.Max(r => r.Log.Max());
         var sums = rivals.ConvertAll(r => r.Log.Sum(l => Math.Exp(l - top)));
@@ -106,7 +121,7 @@ internal static class Rivals
                 foreach (var step in m.Moves(unit, pass.Current)) step.MoveForward(pass);
                 m.Jump?.MoveForward(pass);
                 if (j == i) jump?.MoveForward(pass);
-                var reads = j == i && read >= 0 ? [.. m.Reads.Where((_, k) => k != read && !m.Mistaken[k])] : m.Standing;
+                var reads = j != i || read == None ? m.Standing : read == All ? [] : [.. m.Reads.Where((_, k) => k != read && !m.Mistaken[k])];
                 log += RunningBelief.BothWays(pass, back, reads, m.Person == hand ? now.Factor(g) : factors[m.Person]);
             }
             return log;
@@ -129,6 +144,9 @@ internal static class Rivals
             case "rebuild":
                 yield return (RivalKind.MovedAtRebuild, Steps.Settled(), MovedOften);
                 break;
+            case "contact" or "paper-cut" or "paper-drag" or "feeler":
+                yield return (RivalKind.MovedUnseen, Steps.Settled(), UnseenOften);
+                break;
         }
     }
 }
@@ -136,7 +154,7 @@ internal static class Rivals
 /// <summary>One rival: which of the latest entries it is about, and what it changes there.</summary>
 /// <param name="Kind">What.</param>
 /// <param name="Moment">Index among the latest entries; −1 for chance.</param>
-/// <param name="Read">Which of its readings is mistaken; −1 for none.</param>
+/// <param name="Read">Which of its readings is mistaken; <see cref="Rivals.All"/> or <see cref="Rivals.None"/> of them.</param>
 /// <param name="Jump">What moved besides; null for nothing.</param>
 /// <param name="Weight">Probability among the rivals.</param>
 /// <param name="Log">Share of each factor of scatter in it (while it is being weighed: logarithm of its evidence).</param>

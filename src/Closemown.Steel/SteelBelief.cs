@@ -6,6 +6,7 @@ namespace Closemown.Steel;
 public sealed class SteelBelief
 {
     private const int DrawCount = 2000;
+    private const int WarmFrom = 400;
     private const ulong Seed = 20260101;
     private static readonly SolveOptions Options = new() { SweepTolerance = 1e-7 };
 
@@ -43,7 +44,8 @@ public sealed class SteelBelief
         {
             var options = Options with { SpreadByGroup = way.SpreadByPerson, SpreadOf = track.SpreadOf(way) };
             var start = warm?.parts.Find(p => p.Way.Name == way.Name).Posterior ?? warm?.Posterior;
-            if (start is not null && start.StepCount > track.Chain.StepCount) start = null;      // lived again since
+            // A small book is solved from nothing, so that the same entries give the same bits; a large one goes on from the last answer.
+            if (track.Chain.StepCount < WarmFrom || (start is not null && start.StepCount > track.Chain.StepCount)) start = null;
             var posterior = Solver.Solve(track.Chain, options, start);
             parts.Add((way, posterior, posterior.LastState()));
         }

@@ -80,6 +80,10 @@ internal static class Steps
             step.Noise(side, minutes * SteelDefaults.LapUmPerMinute.Mean * ((0.2 * bite) + (0.6 * bite * (1 - bite))))
                 .Noise(side, SteelDefaults.FloorNoiseUm);
         }
+        // Steel goes only where the pair is close: a centre that stands off is not lapped while the ends are, and the bow shrinks.
+        var (centre, spread) = Stations3.Clearance(belief, unit, 1);
+        var uneven = LapBite.Expected(centre, spread) - ((LapBite.Expected(belief.Mean[0], belief.Covariance[0]) + LapBite.Expected(belief.Mean[1], belief.Covariance[size + 1])) / 2);
+        step.Constant(Layout.Bow, Layout.LapOpening, minutes * uneven).Noise(Layout.Bow, 0.4 * minutes * SteelDefaults.LapUmPerMinute.Mean * Math.Abs(uneven));
         for (var s = 0; s < 3; s++)
         {
             var (mean, variance) = Stations3.Clearance(belief, unit, s);

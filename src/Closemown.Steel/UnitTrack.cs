@@ -31,6 +31,7 @@ public sealed class UnitTrack
     private readonly LearningOptions options;
     private List<Rival> rivals = [];
     private double sand = 1;
+    private readonly int firstMove;
     private int step;
 
     /// <summary>Starts a unit with nothing but its description.</summary>
@@ -42,6 +43,9 @@ public sealed class UnitTrack
         Strip = PaperStrip.Unknown(unit);
         step = chain.AddStep();
         StartingBelief.AddTo(chain, unit, Strip);
+        firstMove = chain.FactorCount;                   // a first step that moves nothing: what moved unseen can be laid to it
+        new Step().AddTo(chain);
+        step++;
         running = new RunningBelief(Solver.Solve(chain).LastState(), this.options.Scatter ? Scatter.Factors : Scatter.Fixed);
     }
 
@@ -127,14 +131,25 @@ public sealed class UnitTrack
         }
         Turf(e);
         var odd = surprise is { } s && s.All < UnusualBelow && Readings > FirstReadings && options.Rivals ? s.All : (double?)null;
-        if (surprise is { } seen && options.Rivals && (odd is not null || rivals.Count > 0 || Rivals.Wanted(moments))) Weigh();
+        if (surprise is { } seen && options.Rivals && (odd is not null || rivals.Count > 0 || Rivals.Wanted(moments, Readings > FirstReadings))) Weigh();
         if (odd is { } p) unusual.Add(new(e, p));
-        if (unusual.Count > 0 && moments.Exists(m => m.Entry.Id == unusual[^1].Entry.Id) && surprise is not null) unusual[^1].Explanations = explanations;
+        if (surprise is not null) Explain();
         Memory.Add(e, hours, odd);
         return surprise;
     }
 
     private List<Explanation> explanations = [];
+    private UnusualReading? explained;                   // the last one whose explanation was taken as what happened
+
+    private void Explain()
+    {
+        if (unusual.Count == 0 || explained == unusual[^1] || explanations.Count == 0 || !moments.Exists(m => m.Entry.Id == unusual[^1].Entry.Id)) return;
+        unusual[^1].Explanations = explanations;
+        if (taken) explained = unusual[^1];
+        taken = false;
+    }
+
+    private bool taken;
 
     /// <summary>The ways to read the record that are still open: scatter of the main person and rival explanations, each with its weight.</summary>
     internal List<Reading> WaysToRead()
@@ -260,8 +275,10 @@ public sealed class UnitTrack
         }
         var at = moments[top.Moment];
         if (top.Weight < Rivals.Taken || !Confirmed(top, at)) return;
-        if (top.Read >= 0) at.Mistaken[top.Read] = true;
+        if (top.Read == Rivals.All) Array.Fill(at.Mistaken, true);
+        else if (top.Read >= 0) at.Mistaken[top.Read] = true;
         else at.Jump = top.Jump;
+        taken = true;
         rivals.Clear();
         chain.BackTo(at.Mark);
         step = at.Step;
@@ -278,7 +295,8 @@ public sealed class UnitTrack
     private bool Confirmed(Rival r, Moment at)
     {
         var after = moments.Skip(r.Moment + 1).SelectMany(m => m.Standing);
-        return r.Read >= 0
+        return r.Read == Rivals.All ? at.Reads.All(a => after.Count(x => x.Check.Station == a.Check.Station) >= 2)
+            : r.Read >= 0
             ? after.Count(x => x.Check.Station == at.Reads[r.Read].Check.Station) >= 2
             : moments.Skip(r.Moment + 1).Count(m => m.Reads.Count > 0) >= 2;
     }
@@ -288,13 +306,17 @@ public sealed class UnitTrack
     {
         if (r.Kind == RivalKind.Chance) return null;
         var m = moments[r.Moment];
+        if (r.Read == Rivals.All) return Enumerable.Range(m.ReadFactor, m.Standing.Count).ToDictionary(k => k, _ => double.PositiveInfinity);
         if (r.Read >= 0) return new() { [m.ReadFactor + m.Mistaken.Take(r.Read).Count(x => !x)] = double.PositiveInfinity };
         var spread = new Dictionary<int, double>();
+        var moved = m.MoveFactor >= 0 ? m : moments.Take(r.Moment).LastOrDefault(x => x.MoveFactor >= 0);
+        var factor = moved?.MoveFactor ?? firstMove;
         for (var i = 0; i < Layout.StateSize; i++)
         {
             // A solution can be given other spreads but no other shift, so what the jump shifts is counted as spread.
             var (jump, shift) = (r.Jump!.SdUm(i), r.Jump.OffsetUm(i));
-            spread[m.MoveFactor + i] = Math.Sqrt((m.MoveSdUm[i] * m.MoveSdUm[i]) + (jump * jump) + (shift * shift));
+            var own = moved?.MoveSdUm[i] ?? SteelDefaults.StillNoiseUm;
+            spread[factor + i] = Math.Sqrt((own * own) + (jump * jump) + (shift * shift));
         }
         return spread;
     }

@@ -23,9 +23,16 @@ public sealed class SurpriseTests
     {
         // Straight from the contract, against the probabilities the track itself gives before the reading.
         string[] before = [SteelBook.Known(25), """{"kind":"strip","um":80,"sdUm":3}"""];
+        // The person's scatter is not known yet: the probabilities are mixed over the factors of the grid by their prior.
         var track = SteelBook.Track(before);
         var check = Checks.Of(kind, 0, track.Unit, track.Strip);
-        var p = SteelBelief.Of(track).Probabilities(check);
+        var weights = Scatter.Factors.Select(f => Math.Exp(Scatter.LogPrior(f))).ToArray();
+        var p = new double[check.Words.Count];
+        foreach (var (factor, weight) in Scatter.Factors.Zip(weights))
+        {
+            var one = SteelBelief.Of(track).Probabilities(check with { SdUm = check.SdUm * factor });
+            for (var c = 0; c < p.Length; c++) p[c] += weight / weights.Sum() * one[c];
+        }
         Assert.Equal(1, p.Sum(), 12);
         foreach (var word in check.Words)
         {
