@@ -37,6 +37,9 @@ internal sealed class Moment(Entry entry, double hours, (int Left, int Right) di
     /// <summary>How much more each reading said against what was believed than such a reading says on average, in nats.</summary>
     public double[] Excess { get; } = new double[reads.Count];
 
+    /// <summary>Whether its readings spoke against what was believed.</summary>
+    public bool Odd => Excess.Sum() > 1;
+
     /// <summary>Readings that were found to be mistaken: they count no more.</summary>
     public bool[] Mistaken { get; } = new bool[reads.Count];
 

@@ -107,7 +107,7 @@ internal static class Rivals
                 log[g] = before[i].LogEvidence(hand, g) < start - FarBehind ? double.NegativeInfinity
                     : prior + before[i].LogEvidence(hand, g) + Lived(i, read, jump, g);
             }
-            rivals.Add(new(kind, i, read, jump, 0, log));
+            rivals.Add(new(kind, i, read, jump, 0, log, prior));
         }
 
         double Lived(int i, int read, Step? jump, int g)
@@ -128,6 +128,19 @@ internal static class Rivals
         }
     }
 
+    /// <summary>The same rivals, weighed again by the evidence of the whole record, each under its likeliest factor of scatter.</summary>
+    public static List<Rival> Again(List<Rival> rivals, Func<Rival, int, double> logEvidence)
+    {
+        var log = rivals.ConvertAll(r =>
+        {
+            var g = Array.IndexOf(r.Log, r.Log.Max());
+            return r.LogPrior + Scatter.LogPrior(Scatter.Factors[g]) + logEvidence(r, g) - Math.Log(r.Log[g]);
+        });
+        var top = log.Max();
+        var sum = log.Sum(l => Math.Exp(l - top));
+        return [.. rivals.Select((r, k) => r with { Weight = Math.Exp(log[k] - top) / sum }).Where(r => r.Weight >= Least || r.Kind == RivalKind.Chance).OrderByDescending(r => r.Weight)];
+    }
+
     /// <summary>What an entry may have done besides what it says, and how often that happens.</summary>
     private static IEnumerable<(RivalKind Kind, Step Step, double Often)> Jumps(Moment m)
     {
@@ -144,7 +157,7 @@ internal static class Rivals
             case "rebuild":
                 yield return (RivalKind.MovedAtRebuild, Steps.Settled(), MovedOften);
                 break;
-            case "contact" or "paper-cut" or "paper-drag" or "feeler":
+            case "contact" or "paper-cut" or "paper-drag" or "feeler" when m.Odd:
                 yield return (RivalKind.MovedUnseen, Steps.Settled(), UnseenOften);
                 break;
         }
@@ -157,5 +170,6 @@ internal static class Rivals
 /// <param name="Read">Which of its readings is mistaken; <see cref="Rivals.All"/> or <see cref="Rivals.None"/> of them.</param>
 /// <param name="Jump">What moved besides; null for nothing.</param>
 /// <param name="Weight">Probability among the rivals.</param>
+/// <param name="LogPrior">Logarithm of how often it happens.</param>
 /// <param name="Log">Share of each factor of scatter in it (while it is being weighed: logarithm of its evidence).</param>
-internal sealed record Rival(RivalKind Kind, int Moment, int Read, Step? Jump, double Weight, double[] Log);
+internal sealed record Rival(RivalKind Kind, int Moment, int Read, Step? Jump, double Weight, double[] Log, double LogPrior = 0);

@@ -22,6 +22,9 @@ public sealed class UnitTrack
     /// <summary>Nothing is called unusual among the first readings.</summary>
     public const int FirstReadings = 10;
 
+    /// <summary>Up to so many steps little is known and one pass weighs contradictions badly: there the whole record is solved for each rival.</summary>
+    private const int ExactBelow = 60;
+
     private readonly ChainModel chain = new(Layout.StateNames, Layout.ConstantNames);
     private readonly RunningBelief running;
     private readonly List<Moment> moments = [];
@@ -31,7 +34,6 @@ public sealed class UnitTrack
     private readonly LearningOptions options;
     private List<Rival> rivals = [];
     private double sand = 1;
-    private readonly int firstMove;
     private int step;
 
     /// <summary>Starts a unit with nothing but its description.</summary>
@@ -43,9 +45,6 @@ public sealed class UnitTrack
         Strip = PaperStrip.Unknown(unit);
         step = chain.AddStep();
         StartingBelief.AddTo(chain, unit, Strip);
-        firstMove = chain.FactorCount;                   // a first step that moves nothing: what moved unseen can be laid to it
-        new Step().AddTo(chain);
-        step++;
         running = new RunningBelief(Solver.Solve(chain).LastState(), this.options.Scatter ? Scatter.Factors : Scatter.Fixed);
     }
 
@@ -242,7 +241,9 @@ public sealed class UnitTrack
     {
         if (strip && m.NewStrip is { } s) Move(Steps.NewStrip(s));
         m.MoveFactor = -1;
-        foreach (var move in m.Moves(Unit, running.Current))
+        var moves = m.Moves(Unit, running.Current);
+        if (m.Odd && moves.Length == 0) moves = [new Step()];        // moves nothing: what moved unseen can be laid to it
+        foreach (var move in moves)
         {
             m.MoveFactor = chain.FactorCount;
             for (var i = 0; i < m.MoveSdUm.Length; i++) m.MoveSdUm[i] = move.SdUm(i);
@@ -266,6 +267,7 @@ public sealed class UnitTrack
     private void Weigh()
     {
         rivals = Rivals.Of(moments, before, running, Unit);
+        if (step < ExactBelow && rivals.Count > 1) rivals = Rivals.Again(rivals, LogEvidence);
         explanations = [.. rivals.Select(r => new Explanation(r.Kind, r.Moment < 0 ? null : moments[r.Moment].Entry, r.Read < 0 ? -1 : moments[r.Moment].Reads[r.Read].Check.Station, r.Weight))];
         var top = rivals[0];
         if (top.Kind == RivalKind.Chance)
@@ -291,6 +293,14 @@ public sealed class UnitTrack
         }
     }
 
+    /// <summary>Evidence of the whole record under a rival with one factor of scatter.</summary>
+    private double LogEvidence(Rival r, int factor)
+    {
+        var factors = running.BestFactors;
+        factors[running.Main] = running.Factor(factor);
+        return Solver.Solve(chain, new SolveOptions { SweepTolerance = 1e-6, SpreadByGroup = factors, SpreadOf = SpreadOf(r) }).LogEvidence;
+    }
+
     /// <summary>Whether enough was read since: a mistaken reading by two more of its station, a jump by one more than the first that showed it.</summary>
     private bool Confirmed(Rival r, Moment at)
     {
@@ -309,14 +319,11 @@ public sealed class UnitTrack
         if (r.Read == Rivals.All) return Enumerable.Range(m.ReadFactor, m.Standing.Count).ToDictionary(k => k, _ => double.PositiveInfinity);
         if (r.Read >= 0) return new() { [m.ReadFactor + m.Mistaken.Take(r.Read).Count(x => !x)] = double.PositiveInfinity };
         var spread = new Dictionary<int, double>();
-        var moved = m.MoveFactor >= 0 ? m : moments.Take(r.Moment).LastOrDefault(x => x.MoveFactor >= 0);
-        var factor = moved?.MoveFactor ?? firstMove;
         for (var i = 0; i < Layout.StateSize; i++)
         {
             // A solution can be given other spreads but no other shift, so what the jump shifts is counted as spread.
             var (jump, shift) = (r.Jump!.SdUm(i), r.Jump.OffsetUm(i));
-            var own = moved?.MoveSdUm[i] ?? SteelDefaults.StillNoiseUm;
-            spread[factor + i] = Math.Sqrt((own * own) + (jump * jump) + (shift * shift));
+            spread[m.MoveFactor + i] = Math.Sqrt((m.MoveSdUm[i] * m.MoveSdUm[i]) + (jump * jump) + (shift * shift));
         }
         return spread;
     }
