@@ -32,7 +32,7 @@ internal static class Rivals
     private const double UnseenOften = 0.002;
 
     /// <summary>A factor of scatter this much less probable than the best is not tried.</summary>
-    private const double FarBehind = 8;
+    private const double FarBehind = 4;
 
     /// <summary>Whether the latest readings speak against what was believed, in sum, so that rivals are worth weighing.</summary>
     /// <param name="moments">The latest entries.</param>

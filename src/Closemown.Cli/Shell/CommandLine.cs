@@ -17,7 +17,7 @@ internal static class CommandLine
         root.Options.OfType<HelpOption>().Single().Action = new HelpText(around);
         CliCommand[] commands =
         [
-            new DemoCommand(), new NewCommand(), new AddCommand(), new UndoCommand(), new NextCommand(), new SteelCommand(), new WhyCommand(), new TodayCommand(),
+            new DemoCommand(), new NewCommand(), new AddCommand(), new UndoCommand(), new NextCommand(), new SteelCommand(), new ScoreCommand(), new WhyCommand(), new TodayCommand(),
             new BookCommand(), new ReckonCommand(), new SettingsCommand(), new CheckUpCommand(), new PipeCommand(), new DocsCommand(),
         ];
         foreach (var command in commands) Hang(root, command, around);
