@@ -35,15 +35,15 @@ internal sealed class BlockChain
     /// <summary>Takes a shape, keeping arrays that are large enough, and clears to zero.</summary>
     public void Reset(int steps, int d, int m)
     {
-        Shape(steps, d, m, spare: true);
+        Shape(steps, d, m);
         Array.Clear(Rows, 0, Steps * Block);
         Array.Clear(Corner, 0, M * CornerStride);
     }
 
-    /// <summary>The same numbers; <paramref name="spare"/> leaves room to grow.</summary>
-    public void CopyFrom(BlockChain other, bool spare = true)
+    /// <summary>The same numbers.</summary>
+    public void CopyFrom(BlockChain other)
     {
-        Shape(other.Steps, other.D, other.M, spare);
+        Shape(other.Steps, other.D, other.M);
         Array.Copy(other.Rows, Rows, Steps * Block);
         Array.Copy(other.Corner, Corner, M * CornerStride);
     }
@@ -60,18 +60,15 @@ internal sealed class BlockChain
     }
 
     /// <summary>aᵀMa for row k of the factors.</summary>
-    public double Quadratic(FactorRows rows, int k) =>
-        Quadratic(rows.Step[k], rows.Local.AsSpan(rows.Start[k], rows.Start[k + 1] - rows.Start[k]), rows.Weight.AsSpan(rows.Start[k]));
-
-    /// <summary>aᵀMa for a row given by its local positions (rising).</summary>
-    public double Quadratic(int step, ReadOnlySpan<int> local, ReadOnlySpan<double> weight)
+    public double Quadratic(FactorRows rows, int k)
     {
+        int start = rows.Start[k], end = rows.Start[k + 1], step = rows.Step[k];
         var sum = 0.0;
-        for (var q = 0; q < local.Length; q++)
+        for (var q = start; q < end; q++)
         {
-            var part = 0.5 * weight[q] * At(step, local[q], local[q]);
-            for (var p = q + 1; p < local.Length; p++) part += weight[p] * At(step, local[q], local[p]);
-            sum += 2 * weight[q] * part;
+            var part = 0.5 * rows.Weight[q] * At(step, rows.Local[q], rows.Local[q]);
+            for (var p = q + 1; p < end; p++) part += rows.Weight[p] * At(step, rows.Local[q], rows.Local[p]);
+            sum += 2 * rows.Weight[q] * part;
         }
 
         return sum;
@@ -90,7 +87,7 @@ internal sealed class BlockChain
         return ref Rows[q < D ? row + Next + p - D : row + p - D];
     }
 
-    private void Shape(int steps, int d, int m, bool spare)
+    private void Shape(int steps, int d, int m)
     {
         (Steps, D, M) = (steps, d, m);
         Next = RowMath.Pad(d);
@@ -98,10 +95,11 @@ internal sealed class BlockChain
         CornerStride = RowMath.Pad(m + 1);
         Stride = Constants + CornerStride;
         Block = d * Stride;
-        Rows = Room(Rows, steps * Block, spare);
-        Corner = Room(Corner, m * CornerStride, spare);
+        Rows = Room(Rows, steps * Block);
+        Corner = Room(Corner, m * CornerStride);
     }
 
-    private static double[] Room(double[] old, int size, bool spare) =>
-        old.Length < size || old.Length > 4 * (size + 64) ? new double[spare ? size + (size / 16) : size] : old;
+    /// <summary>Not cleared: every caller writes all that it reads.</summary>
+    private static double[] Room(double[] old, int size) =>
+        old.Length < size || old.Length > 4 * (size + 64) ? GC.AllocateUninitializedArray<double>(size + (size / 16)) : old;
 }

@@ -5,7 +5,7 @@ namespace Closemown.Estimation;
 public sealed class Posterior
 {
     private readonly double[] _mean;
-    private readonly BlockChain _sigma = new();
+    private readonly KeptCovariance _sigma;
     private readonly IReadOnlyList<string> _states;
     private readonly IReadOnlyList<string> _constants;
 
@@ -15,7 +15,7 @@ public sealed class Posterior
         (Kind, Remark, NewtonSteps, Sweeps, LogEvidence) = (kind, remark, newtonSteps, sweeps, logEvidence);
         _mean = [.. w.U];
         Sites = kind == EstimateKind.ExpectationPropagation ? new(model, w) : null;
-        _sigma.CopyFrom(w.Chain, spare: false);
+        _sigma = new(w.Chain);
     }
 
     /// <summary>False when a limit was hit on the way; <see cref="Remark"/> then says which.</summary>
@@ -50,7 +50,8 @@ public sealed class Posterior
     internal Sites? Sites { get; }
 
     /// <summary>The variance of a factor's predictor, whose steps must be among these.</summary>
-    internal double VarianceOf(FactorRows rows, int k) => _sigma.Quadratic(rows, k);
+    internal double VarianceOf(FactorRows rows, int k) =>
+        _sigma.Quadratic(rows.Step[k], rows.Local.AsSpan(rows.Start[k], rows.Start[k + 1] - rows.Start[k]), rows.Weight.AsSpan(rows.Start[k]));
 
     /// <summary>Mean of component i at a step.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The step or component does not exist (all accessors alike).</exception>
@@ -60,18 +61,18 @@ public sealed class Posterior
     public double StateVariance(int step, int i) => StateCovariance(step, i, i);
 
     /// <summary>Covariance of components i and j at a step.</summary>
-    public double StateCovariance(int step, int i, int j) => _sigma.Rows[Row(step, i) + Component(j)];
+    public double StateCovariance(int step, int i, int j) => _sigma.Of(Step(step), Component(i), Component(j));
 
     /// <summary>Covariance of component i at a step with component j at the next step.</summary>
     public double NeighbourCovariance(int step, int i, int j)
     {
         Step(step + 1);
-        return _sigma.Rows[Row(step, i) + _sigma.Next + Component(j)];
+        return _sigma.Of(Step(step), Component(i), StateSize + Component(j));
     }
 
     /// <summary>Covariance of component i at a step with constant j.</summary>
     public double StateConstantCovariance(int step, int i, int j) =>
-        _sigma.Rows[Row(step, i) + _sigma.Constants + Constant(j)];
+        _sigma.Of(Step(step), Component(i), (2 * StateSize) + Constant(j));
 
     /// <summary>Mean of constant j.</summary>
     public double ConstantMean(int j) => _mean[(StepCount * StateSize) + Constant(j)];
@@ -80,7 +81,7 @@ public sealed class Posterior
     public double ConstantVariance(int j) => ConstantCovariance(j, j);
 
     /// <summary>Covariance of constants i and j.</summary>
-    public double ConstantCovariance(int i, int j) => _sigma.Corner[(Constant(i) * _sigma.CornerStride) + Constant(j)];
+    public double ConstantCovariance(int i, int j) => _sigma.OfConstants(Constant(i), Constant(j));
 
     /// <summary>Mean and variance of η = Σ w·u − offset over at most two neighbouring states and any constants.</summary>
     /// <exception cref="ArgumentException">A term does not exist, or the steps are not neighbours.</exception>
@@ -128,8 +129,6 @@ public sealed class Posterior
 
         return new GaussianState(_states, _constants, mean, covariance);
     }
-
-    private int Row(int step, int i) => (Step(step) * _sigma.Block) + (Component(i) * _sigma.Stride);
 
     private int Step(int step) => (uint)step < (uint)StepCount ? step
         : throw new ArgumentOutOfRangeException(nameof(step), step, ErrorText.StepOutside(step, StepCount));

@@ -110,24 +110,6 @@ internal static class RowMath
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static void Four(ref double t, ref double w, int weightStep, ref double s, int sourceRow, int count, bool fresh)
     {
-        if (Vector512.IsHardwareAccelerated)
-        {
-            var low = fresh ? Vector512<double>.Zero : Vector512.LoadUnsafe(ref t);
-            var high = fresh ? Vector512<double>.Zero : Vector512.LoadUnsafe(ref t, 2 * Lanes);
-            for (; count > 0; count--)
-            {
-                var by = -Vector512.Create(w);
-                low = Vector512.FusedMultiplyAdd(by, Vector512.LoadUnsafe(ref s), low);
-                high = Vector512.FusedMultiplyAdd(by, Vector512.LoadUnsafe(ref s, 2 * Lanes), high);
-                w = ref Unsafe.Add(ref w, weightStep);
-                s = ref Unsafe.Add(ref s, sourceRow);
-            }
-
-            low.StoreUnsafe(ref t);
-            high.StoreUnsafe(ref t, 2 * Lanes);
-            return;
-        }
-
         var a = fresh ? Vector256<double>.Zero : Vector256.LoadUnsafe(ref t);
         var b = fresh ? Vector256<double>.Zero : Vector256.LoadUnsafe(ref t, Lanes);
         var c = fresh ? Vector256<double>.Zero : Vector256.LoadUnsafe(ref t, 2 * Lanes);

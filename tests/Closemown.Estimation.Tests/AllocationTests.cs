@@ -26,8 +26,8 @@ public sealed class AllocationTests
             bytes.Add(Allocated(space, chain, new()).Bytes);
         }
 
-        // Five rows of a step (two padded states of 8, the constants and the right-hand side padded to 8), its means, and three numbers a reading.
-        var numbers = 120 * ((5 * 24) + 5 + (3 * 520 / 240.0));
+        // Five rows of a step (two states of five, six constants), its means, and three numbers a reading.
+        var numbers = 120 * ((5 * 16) + 5 + (3 * 520 / 240.0));
         Assert.InRange(bytes[2] - bytes[1], 0.95 * 8 * numbers, 1.05 * 8 * numbers);
         Assert.InRange(bytes[1] - bytes[0], 0.95 * 4 * numbers, 1.05 * 4 * numbers);
     }
