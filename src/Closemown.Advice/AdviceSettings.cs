@@ -22,28 +22,20 @@ public sealed record AdviceSettings
 
     public double PressingKneeUm { get; init; } = 8;
 
-    /// <summary>A µm of the bedknife used up.</summary>
-    public double KnifeUm { get; init; } = 0.1;
+    /// <summary>A µm of the bedknife used up; docs/decisions/0010-what-steel-is-worth.md.</summary>
+    public double KnifeUm { get; init; } = 0.7;
 
     /// <summary>A µm of the reel used up.</summary>
-    public double ReelUm { get; init; } = 0.35;
-
-    /// <summary>A µm of bluntness carried forward, above <see cref="BluntAboveUm"/>.</summary>
-    public double BluntUm { get; init; } = 0.8;
-
-    public double BluntAboveUm { get; init; } = 9;
-
-    /// <summary>For how many mowings to come the bluntness carried forward is charged; docs/decisions/0007-bluntness-carried.md.</summary>
-    public double BluntMowings { get; init; } = 1;
+    public double ReelUm { get; init; } = 2.45;
 
     /// <summary>A µm of bow carried forward beyond half the band: about what lapping it away takes.</summary>
     public double BowUm { get; init; } = 1.5;
 
     /// <summary>Guard on the pressing side, µm.</summary>
-    public double GuardUm { get; init; } = 4;
+    public double GuardUm { get; init; } = 1.5;
 
     /// <summary>Share of its minutes that a check has to earn now; the rest it earns at the next mowings.</summary>
-    public double CheckShare { get; init; } = 0.5;
+    public double CheckShare { get; init; } = 0.1;
 
     /// <summary>Parts left out, to measure what each is worth; none in use.</summary>
     public Ablation Without { get; init; }

@@ -36,7 +36,7 @@ internal sealed class MowingLoss
         var outside = (Outside(first) + Outside(last)) / 2;
         var pressed = Math.Max(0, set.GuardUm - Math.Min(mid.GapLeft, Math.Min(mid.GapCentre, mid.GapRight)));
         var press = hours * ((set.PressedUmHour * Math.Min(pressed, set.PressingKneeUm)) + (set.HardPressedUmHour * Math.Max(0, pressed - set.PressingKneeUm)));
-        var carried = set.BluntMowings * (future.At(last.GapLeft, last.EdgeLeft) + future.At(last.GapCentre, last.EdgeCentre) + future.At(last.GapRight, last.EdgeRight)) / 3;
+        var carried = (future.At(last.GapLeft, last.EdgeLeft) + future.At(last.GapCentre, last.EdgeCentre) + future.At(last.GapRight, last.EdgeRight)) / 3;
         // No click levels a bow: what goes beyond the band will have to be lapped away, or is out of tolerance at every mowing to come.
         carried += set.BowUm * Math.Max(0, Math.Abs(s.Bow) - ((high - low) / 2));
         return (set.TornMowing * torn) + (set.OutOfTolerance * outside) + press + carried;

@@ -5,7 +5,7 @@ namespace Closemown.Advice;
 /// <summary>The next step as a book calls for it: a plan that was begun goes on, else the best step is chosen afresh.</summary>
 public static class Planner
 {
-    private const int MostAhead = 10;
+    private const int MostAhead = 20;
 
     /// <summary>The next step, with its id.</summary>
     public static StepAdvice Next(Desk desk, NextQuestion question, AdviceSettings settings)
@@ -20,7 +20,7 @@ public static class Planner
     }
 
     /// <summary>The sequence that is expected from here: each check is taken to show what is most probable, each step to be done.</summary>
-    /// <remarks>The first element is the next step itself; the last is to mow, unless ten steps do not reach it or a repair ends it.</remarks>
+    /// <remarks>The first element is the next step itself; the last is to mow, unless twenty steps do not reach it or a repair ends it.</remarks>
     public static IReadOnlyList<StepAdvice> Ahead(Desk desk, NextQuestion question, AdviceSettings settings)
     {
         ArgumentNullException.ThrowIfNull(desk);

@@ -57,35 +57,42 @@ public sealed class ForwardPass
         }
 
         double[] mean = Current.Mean, p = Current.Covariance;
+        // Most weights of a step are zero: each row of the map is added up from the few rows that count.
         for (var i = 0; i < d; i++)
         {
-            for (var j = 0; j < d; j++) _map[(i * n) + j] = A[(i * d) + j];
-            for (var j = 0; j < m; j++) _map[(i * n) + d + j] = B[(i * m) + j];
-        }
-
-        for (var i = 0; i < d; i++)
-        {
+            var row = _work.AsSpan(i * n, n);
+            row.Clear();
             var sum = offset[i];
-            for (var k = 0; k < n; k++) sum += _map[(i * n) + k] * mean[k];
-            _gain[i] = sum;
-            for (var j = 0; j < n; j++)
+            for (var k = 0; k < n; k++)
             {
-                var part = 0.0;
-                for (var k = 0; k < n; k++) part += _map[(i * n) + k] * p[(k * n) + j];
-                _work[(i * n) + j] = part;
+                var weight = k < d ? A[(i * d) + k] : B[(i * m) + k - d];
+                _map[(i * n) + k] = weight;
+                if (weight == 0) continue;
+                sum += weight * mean[k];
+                var other = p.AsSpan(k * n, n);
+                for (var j = 0; j < row.Length; j++) row[j] += weight * other[j];
             }
+
+            _gain[i] = sum;
         }
 
         for (var i = 0; i < d; i++)
         {
             mean[i] = _gain[i];
             for (var j = 0; j < m; j++) p[(i * n) + d + j] = p[((d + j) * n) + i] = _work[(i * n) + d + j];
-            for (var j = 0; j <= i; j++)
+        }
+
+        for (var j = 0; j < d; j++)
+        {
+            for (var i = j; i < d; i++) p[(i * n) + j] = i == j ? sd[i] * sd[i] : 0;
+            for (var k = 0; k < n; k++)
             {
-                var sum = i == j ? sd[i] * sd[i] : 0;
-                for (var k = 0; k < n; k++) sum += _work[(i * n) + k] * _map[(j * n) + k];
-                p[(i * n) + j] = p[(j * n) + i] = sum;
+                var weight = _map[(j * n) + k];
+                if (weight == 0) continue;
+                for (var i = j; i < d; i++) p[(i * n) + j] += _work[(i * n) + k] * weight;
             }
+
+            for (var i = j; i < d; i++) p[(j * n) + i] = p[(i * n) + j];
         }
     }
 
@@ -153,7 +160,8 @@ public sealed class ForwardPass
         {
             var at = Current.Position(term);
             eta += term.Weight * Current.Mean[at];
-            for (var i = 0; i < n; i++) _gain[i] += term.Weight * Current.Covariance[(i * n) + at];
+            var row = Current.Covariance.AsSpan(at * n, n);              // symmetric: a row is a column
+            for (var i = 0; i < row.Length; i++) _gain[i] += term.Weight * row[i];
         }
 
         foreach (var term in terms) v += term.Weight * _gain[Current.Position(term)];

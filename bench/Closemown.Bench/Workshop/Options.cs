@@ -8,7 +8,7 @@ internal sealed class Options
 {
     private static readonly string[] Known =
     [
-        "--units", "--mowings", "--first", "--hours", "--fingers", "--strip-off", "--mistakes", "--clean-sd", "--price", "--blunt-mowings", "--check-share", "--guard", "--steel-price",
+        "--units", "--mowings", "--first", "--hours", "--fingers", "--strip-off", "--mistakes", "--clean-sd", "--price", "--check-share", "--guard", "--steel-price",
         "--strategy", "--jobs", "--seed", "--trials", "--per-season", "--show", "--variant",
     ];
 
@@ -40,7 +40,6 @@ internal sealed class Options
     public AdviceSettings Settings => AdviceSettings.Default with
     {
         PriceOfMinute = Number("--price", 1),
-        BluntMowings = Number("--blunt-mowings", AdviceSettings.Default.BluntMowings),
         CheckShare = Number("--check-share", AdviceSettings.Default.CheckShare),
         GuardUm = Number("--guard", AdviceSettings.Default.GuardUm),
         KnifeUm = AdviceSettings.Default.KnifeUm * Number("--steel-price", 1),

@@ -19,13 +19,13 @@ public sealed class ChoicesTests
     public void A_um_pressed_for_an_hour_costs_0_3_to_8_and_3_beyond() => Assert.Equal((0.3, 8, 3), (Set.PressedUmHour, Set.PressingKneeUm, Set.HardPressedUmHour));
 
     [Fact]
-    public void A_um_of_the_knife_costs_0_1_and_of_the_reel_0_35() => Assert.Equal((0.1, 0.35), (Set.KnifeUm, Set.ReelUm));
+    public void A_um_of_the_knife_costs_0_7_and_of_the_reel_2_45() => Assert.Equal((0.7, 2.45), (Set.KnifeUm, Set.ReelUm));
 
     [Fact]
-    public void A_um_of_bluntness_carried_forward_costs_0_8_above_9() => Assert.Equal((0.8, 9), (Set.BluntUm, Set.BluntAboveUm));
+    public void The_guard_on_the_pressing_side_is_1_5() => Assert.Equal(1.5, Set.GuardUm);
 
     [Fact]
-    public void The_guard_on_the_pressing_side_is_4() => Assert.Equal(4, Set.GuardUm);
+    public void A_check_has_to_earn_a_tenth_of_its_minutes_now() => Assert.Equal(0.1, Set.CheckShare);
 
     [Theory]
     [InlineData("paper-cut", 0.5)]

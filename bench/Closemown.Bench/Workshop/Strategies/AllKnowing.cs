@@ -58,6 +58,6 @@ internal sealed class AllKnowing(CuttingUnit unit, AdviceSettings set) : IStrate
         outside = (outside + Loss.Outside(u, ScatterUm)) / 2;
         pressed = (pressed + Loss.PressedUm(u)) / 2;
         return (set.PriceOfMinute * (scratch.Minutes - before)) + Loss.Of(set, clean, outside, pressed, u.Hours)
-            + Loss.Steel(set, u.SteelUm - unit.SteelUm) + Loss.Blunt(set, u);
+            + Loss.Steel(set, u.SteelUm - unit.SteelUm) + Loss.Blunt(u);
     }
 }
