@@ -38,7 +38,7 @@ internal sealed class Moment(Entry entry, double hours, (int Left, int Right) di
     public double[] Excess { get; } = new double[reads.Count];
 
     /// <summary>Whether its readings spoke against what was believed.</summary>
-    public bool Odd => Excess.Sum() > 1;
+    public bool Odd => Excess.Sum() > 2;
 
     /// <summary>Readings that were found to be mistaken: they count no more.</summary>
     public bool[] Mistaken { get; } = new bool[reads.Count];

@@ -8,7 +8,7 @@ public sealed class SteelBelief
     private const int DrawCount = 2000;
     private const int WarmFrom = 400;
     private const ulong Seed = 20260101;
-    private static readonly SolveOptions Options = new() { SweepTolerance = 1e-6 };
+    private static readonly SolveOptions Options = new() { SweepTolerance = 1e-7 };
 
     private readonly List<(Reading Way, Posterior Posterior, GaussianState Last)> parts;
 

@@ -8,7 +8,7 @@ namespace Closemown.Bench.Speed;
 /// <summary>Invented books of growing length: from nothing, with one more entry, and what they weigh.</summary>
 internal static class LongBooks
 {
-    private static readonly SolveOptions Sweeps = new() { SweepTolerance = 1e-6 };      // as for what is shown (SteelBelief)
+    private static readonly SolveOptions Sweeps = new() { SweepTolerance = 1e-7 };      // as for what is shown (SteelBelief)
     private static readonly SolveOptions Mode = new() { Method = EstimateKind.Laplace };
 
     public static void Print()
