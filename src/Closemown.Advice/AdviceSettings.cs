@@ -9,33 +9,33 @@ public sealed record AdviceSettings
     public double PriceOfMinute { get; init; } = 1;
 
     /// <summary>A wholly torn mowing.</summary>
-    public double TornMowing { get; init; } = 50;
+    public double TornMowing { get; init; } = 42;
 
     /// <summary>A mowing out of tolerance.</summary>
-    public double OutOfTolerance { get; init; } = 33;
+    public double OutOfTolerance { get; init; } = 30;
 
     /// <summary>A µm pressed for an hour, up to <see cref="PressingKneeUm"/>.</summary>
-    public double PressedUmHour { get; init; } = 0.5;
+    public double PressedUmHour { get; init; } = 0.4;
 
     /// <summary>A µm pressed for an hour, beyond.</summary>
-    public double HardPressedUmHour { get; init; } = 5;
+    public double HardPressedUmHour { get; init; } = 4;
 
     public double PressingKneeUm { get; init; } = 8;
 
     /// <summary>A µm of the bedknife used up; docs/decisions/0010-what-steel-is-worth.md.</summary>
-    public double KnifeUm { get; init; } = 1;
+    public double KnifeUm { get; init; } = 1.1;
 
     /// <summary>A µm of the reel used up.</summary>
-    public double ReelUm { get; init; } = 3.5;
+    public double ReelUm { get; init; } = 3.9;
 
     /// <summary>A µm of bow carried forward beyond half the band: about what lapping it away takes.</summary>
-    public double BowUm { get; init; } = 6.5;
+    public double BowUm { get; init; } = 6;
 
     /// <summary>Guard on the pressing side, µm.</summary>
     public double GuardUm { get; init; } = 2;
 
     /// <summary>Share of its minutes that a check has to earn now; the rest it earns at the next mowings.</summary>
-    public double CheckShare { get; init; } = 0.1;
+    public double CheckShare { get; init; } = 0.2;
 
     /// <summary>Parts left out, to measure what each is worth; none in use.</summary>
     public Ablation Without { get; init; }

@@ -109,13 +109,13 @@ public static class SteelDefaults
     public const double WarmScatterUm = 10;
 
     /// <summary>More scatter of a check that does not name its blade: run-out belongs to blades. An assumption.</summary>
-    public const double UnnamedBladeUm = 2.5;
+    public const double UnnamedBladeUm = 2;
 
     /// <summary>Noise of the chain: µm per √hour mown, per √click, at a reversal, per √hour of an edge, and a floor at every step. Assumptions.</summary>
-    public const double MowNoiseUm = 1.5;
+    public const double MowNoiseUm = 1.3;
 
-    public const double ClickNoiseUm = 1.5;
-    public const double ReversalNoiseUm = 3;
+    public const double ClickNoiseUm = 1.2;
+    public const double ReversalNoiseUm = 2.5;
     public const double EdgeNoiseUm = 0.6;
     public const double FloorNoiseUm = 0.3;
 

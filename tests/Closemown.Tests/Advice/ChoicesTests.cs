@@ -13,19 +13,19 @@ public sealed class ChoicesTests
     public void A_minute_costs_one() => Assert.Equal(1, Set.PriceOfMinute);
 
     [Fact]
-    public void A_wholly_torn_mowing_costs_50_and_one_out_of_tolerance_33() => Assert.Equal((50, 33), (Set.TornMowing, Set.OutOfTolerance));
+    public void A_wholly_torn_mowing_costs_42_and_one_out_of_tolerance_30() => Assert.Equal((42, 30), (Set.TornMowing, Set.OutOfTolerance));
 
     [Fact]
-    public void A_um_pressed_for_an_hour_costs_0_5_to_8_and_5_beyond() => Assert.Equal((0.5, 8, 5), (Set.PressedUmHour, Set.PressingKneeUm, Set.HardPressedUmHour));
+    public void A_um_pressed_for_an_hour_costs_0_4_to_8_and_4_beyond() => Assert.Equal((0.4, 8, 4), (Set.PressedUmHour, Set.PressingKneeUm, Set.HardPressedUmHour));
 
     [Fact]
-    public void A_um_of_the_knife_costs_1_and_of_the_reel_3_5() => Assert.Equal((1, 3.5), (Set.KnifeUm, Set.ReelUm));
+    public void A_um_of_the_knife_costs_1_1_and_of_the_reel_3_9() => Assert.Equal((1.1, 3.9), (Set.KnifeUm, Set.ReelUm));
 
     [Fact]
     public void The_guard_on_the_pressing_side_is_2() => Assert.Equal(2, Set.GuardUm);
 
     [Fact]
-    public void A_check_has_to_earn_a_tenth_of_its_minutes_now() => Assert.Equal(0.1, Set.CheckShare);
+    public void A_check_has_to_earn_a_fifth_of_its_minutes_now() => Assert.Equal(0.2, Set.CheckShare);
 
     [Theory]
     [InlineData("paper-cut", 0.5)]
