@@ -32,10 +32,10 @@ public sealed record AdviceSettings
     public double BowUm { get; init; } = 6;
 
     /// <summary>Guard on the pressing side, µm.</summary>
-    public double GuardUm { get; init; } = 2;
+    public double GuardUm { get; init; } = 2.4;
 
     /// <summary>Share of its minutes that a check has to earn now; the rest it earns at the next mowings.</summary>
-    public double CheckShare { get; init; } = 0.2;
+    public double CheckShare { get; init; } = 0.15;
 
     /// <summary>Parts left out, to measure what each is worth; none in use.</summary>
     public Ablation Without { get; init; }
