@@ -76,18 +76,22 @@ public sealed class FlippedByteTests
         Assert.True(harmless > 0);
     }
 
+    /// <summary>A book of twelve entries cut off as if by a power cut: the file and its log as they lie there while it is open.</summary>
+    private static (string File, string Log) CutOff(TempFolder folder)
+    {
+        var (file, log) = (folder.At("cut"), folder.At("cut-wal"));
+        using var book = folder.Open();
+        foreach (var e in Lines.Clicks(12)) book.Append(e);
+        File.Copy(folder.Book, file);
+        File.Copy(folder.Book + "-wal", log);
+        return (file, log);
+    }
+
     [Fact]
     public void In_the_log_no_more_than_the_last_write_is_lost_untold()
     {
         using var folder = new TempFolder();
-        // Cut off as if by a power cut: the file and its log as they lie there while the book is open.
-        var (file, log) = (folder.At("cut"), folder.At("cut-wal"));
-        using (var book = folder.Open())
-        {
-            foreach (var e in Lines.Clicks(12)) book.Append(e);
-            File.Copy(folder.Book, file);
-            File.Copy(folder.Book + "-wal", log);
-        }
+        var (file, log) = CutOff(folder);
         var (bytes, whole) = (File.ReadAllBytes(file), File.ReadAllBytes(log));
         var (random, told, all, lastLost) = (new Random(20260502), 0, 0, 0);
         for (var n = 0; n < 250; n++)
@@ -117,13 +121,7 @@ public sealed class FlippedByteTests
     public void A_log_cut_short_loses_its_end_and_nothing_before_it()
     {
         using var folder = new TempFolder();
-        var (file, log) = (folder.At("cut"), folder.At("cut-wal"));
-        using (var book = folder.Open())
-        {
-            foreach (var e in Lines.Clicks(12)) book.Append(e);
-            File.Copy(folder.Book, file);
-            File.Copy(folder.Book + "-wal", log);
-        }
+        var (file, log) = CutOff(folder);
         var (bytes, whole) = (File.ReadAllBytes(file), File.ReadAllBytes(log));
         var before = 0L;
         for (var length = 0; length <= whole.Length; length += 1373)
@@ -145,13 +143,7 @@ public sealed class FlippedByteTests
     public void A_write_that_was_cut_off_is_no_damage()
     {
         using var folder = new TempFolder();
-        var (file, log) = (folder.At("cut"), folder.At("cut-wal"));
-        using (var book = folder.Open())
-        {
-            foreach (var e in Lines.Clicks(12)) book.Append(e);
-            File.Copy(folder.Book, file);
-            File.Copy(folder.Book + "-wal", log);
-        }
+        var (file, log) = CutOff(folder);
         var whole = File.ReadAllBytes(log);
         whole.AsSpan(whole.Length - 300).Clear();       // the last page did not get to the disk
         File.WriteAllBytes(log, whole);
