@@ -10,6 +10,7 @@ Func<string[], int>? run = args.FirstOrDefault() switch
 {
     "workshop" => WorkshopRun.Print,
     "season" => SeasonPrinted.Print,
+    "failures" => Failures.Print,
     "misread" => Flips.Print,
     "home" => HomeSeason.Print,
     "prices" => Prices.Print,

@@ -9,13 +9,12 @@ namespace Closemown.Advice;
 /// and a lap is taken. Relative value iteration on a small grid (Puterman 1994, Markov Decision Processes, 8.5) gives the cost of a
 /// state above the best one, in minutes. It takes the state as seen within a few µm, as it will be after a check.
 /// </remarks>
-internal sealed class NipFuture
+public sealed class NipFuture
 {
     private const double Cell = 3;
     private const double LeastGap = -24;
     private const int Gaps = 33;
     private const int Edges = 18;
-    private const double SeenUm = 5;                     // how well a gap will be known when it is acted on
     private const double WearSd = 2.5;
     private const int MostRounds = 150;
     private const double Settled = 0.02;
@@ -32,24 +31,30 @@ internal sealed class NipFuture
     /// <param name="opens">Whether a sitting at the bench must be opened each time.</param>
     public static NipFuture Of(SteelBelief belief, AdviceSettings set, bool opens)
     {
+        ArgumentNullException.ThrowIfNull(belief);
+        return Of(NipRates.Of(belief), set, opens);
+    }
+
+    /// <summary>Solves for given rates.</summary>
+    /// <param name="rates">How the nip moves.</param>
+    /// <param name="set">What things are worth.</param>
+    /// <param name="opens">Whether a sitting at the bench must be opened each time.</param>
+    public static NipFuture Of(NipRates rates, AdviceSettings set, bool opens)
+    {
+        ArgumentNullException.ThrowIfNull(rates);
+        ArgumentNullException.ThrowIfNull(set);
         var future = new NipFuture();
-        future.Solve(belief, set, opens);
+        future.Solve(rates, set, opens);
         return future;
     }
 
     /// <summary>Minutes to come, above the best state, from a nip just after mowing.</summary>
     public double At(double gap, double edge) => At(value, gap, edge);
 
-    private void Solve(SteelBelief belief, AdviceSettings set, bool opens)
+    private void Solve(NipRates r, AdviceSettings set, bool opens)
     {
-        var unit = belief.Track.Unit;
-        var hours = belief.Track.Memory.UsualHours;
-        var open = Math.Max(0.3, Mean(belief.OpeningUmPerHour) * hours) + Math.Max(0, Mean(belief.OpeningUmPerOuting));
-        var dull = Math.Max(0.2, belief.DullingUmPerHour.Mean * hours);
-        var click = Math.Max(5, Mean(belief.ClickUm));
-        var lap = Math.Max(1, belief.LapUmPerMinute.Mean);
-        var clean = belief.CleanUm;
-        var blur = Math.Sqrt((SteelDefaults.TearSpreadUm * SteelDefaults.TearSpreadUm) + (clean.Sd * clean.Sd));
+        var (open, dull, click, lap) = (r.OpenUm, r.DullUm, r.ClickUm, r.LapUmPerMinute);
+        var blur = Math.Sqrt((SteelDefaults.TearSpreadUm * SteelDefaults.TearSpreadUm) + (r.CleanUm.Sd * r.CleanUm.Sd));
         var sitting = opens ? (set.OpenSittingMinutes + (2 * set.ContactMinutes)) * set.PriceOfMinute : 0;
         var mown = new double[Gaps * Edges];
         var mowing = new double[Gaps * Edges];
@@ -84,7 +89,7 @@ internal sealed class NipFuture
                             continue;
                         }
                         var bite = LapBite.At(g);
-                        best = Math.Min(best, costs[d] + At(mown, g + (lapGap * bite), lapEdge + (((j * Cell) - lapEdge) * LapBite.Leaves(lap1, bite, unit.Relief))));
+                        best = Math.Min(best, costs[d] + At(mown, g + (lapGap * bite), lapEdge + (((j * Cell) - lapEdge) * LapBite.Leaves(lap1, bite, r.Relief))));
                     }
                     next[(i * Edges) + j] = best;
                 }
@@ -103,11 +108,11 @@ internal sealed class NipFuture
 
         double Mowing(double g, double e)
         {
-            var torn = NormalMath.Phi((g + (open / 2) + e + (dull / 2) - clean.Mean) / Math.Sqrt((blur * blur) + (SeenUm * SeenUm)));
-            var outside = NormalMath.Phi((unit.BandUm.Low + set.GuardUm - g) / SeenUm) + NormalMath.Phi((g - unit.BandUm.High) / SeenUm);
-            var pressed = Pressing.ExpectedUm(g - set.GuardUm, SeenUm * SeenUm);
+            var torn = NormalMath.Phi((g + (open / 2) + e + (dull / 2) - r.CleanUm.Mean) / Math.Sqrt((blur * blur) + (r.SeenUm * r.SeenUm)));
+            var outside = NormalMath.Phi((r.BandUm.Low + set.GuardUm - g) / r.SeenUm) + NormalMath.Phi((g - r.BandUm.High) / r.SeenUm);
+            var pressed = Pressing.ExpectedUm(g - set.GuardUm, r.SeenUm * r.SeenUm);
             return (set.TornMowing * torn) + (set.OutOfTolerance * outside)
-                + (hours * ((set.PressedUmHour * Math.Min(pressed, set.PressingKneeUm)) + (set.HardPressedUmHour * Math.Max(0, pressed - set.PressingKneeUm))));
+                + (r.Hours * ((set.PressedUmHour * Math.Min(pressed, set.PressingKneeUm)) + (set.HardPressedUmHour * Math.Max(0, pressed - set.PressingKneeUm))));
         }
 
         (double Minutes, double Opens, double Fresh) Laps() => (AdviceSettings.LapRoundMinutes, lap * AdviceSettings.LapRoundMinutes, SteelDefaults.EdgeLappedUm.Mean);
@@ -117,8 +122,6 @@ internal sealed class NipFuture
             var a = new SteelAction(d.Lap ? "lap" : "clicks", d.Clicks, d.Clicks, d.Lap ? AdviceSettings.LapRoundMinutes : 0);
             return (a.Minutes(set) * set.PriceOfMinute) + (d.Lap ? lap * AdviceSettings.LapRoundMinutes / 2 * (set.KnifeUm + set.ReelUm) : 0);
         }
-
-        static double Mean(Func<int, Estimate> of) => (of(0).Mean + of(1).Mean) / 2;
     }
 
     private static double At(double[] v, double gap, double edge)

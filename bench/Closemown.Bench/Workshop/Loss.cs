@@ -9,10 +9,6 @@ internal static class Loss
     public const double LowUm = -6;
     public const double HighUm = 35;
 
-    /// <summary>What the all-knowing counts for a µm of bluntness carried forward above some, in minutes. Assumptions.</summary>
-    private const double BluntUm = 0.8;
-    private const double BluntAboveUm = 9;
-
     /// <summary>Torn leaf, out of tolerance and pressing, from how it was.</summary>
     public static double Of(AdviceSettings set, double clean, double outside, double pressedUm, double hours) =>
         (set.TornMowing * (1 - clean)) + (set.OutOfTolerance * outside)
@@ -20,9 +16,6 @@ internal static class Loss
 
     /// <summary>Steel of knife and reel together, worn by halves.</summary>
     public static double Steel(AdviceSettings set, double um) => um * (set.KnifeUm + set.ReelUm) / 2;
-
-    public static double Blunt(CuttingUnit unit) =>
-        BluntUm * Enumerable.Range(0, 3).Average(s => Math.Max(0, unit.Edge(s) - BluntAboveUm));
 
     public static bool InTolerance(CuttingUnit unit) => Least(unit) >= LowUm && Most(unit) <= HighUm;
 

@@ -2,10 +2,12 @@ using Closemown.Advice;
 
 namespace Closemown.Bench.Workshop.Strategies;
 
-/// <summary>The limit: knows the truth and needs no readings; takes the clicks and laps that cost least one mowing ahead.</summary>
+/// <summary>The limit: knows the truth and needs no readings; takes the clicks and laps that cost least now and in the mowings to come.</summary>
 /// <remarks>Needs no guard on the pressing side, for it knows. What a turn or a lap really did it sees, and goes on from there.</remarks>
-internal sealed class AllKnowing(CuttingUnit unit, AdviceSettings set) : IStrategy
+internal sealed class AllKnowing(CuttingUnit unit, AdviceSettings settings) : IStrategy
 {
+    private readonly AdviceSettings set = settings with { GuardUm = 0 };
+    private readonly NipFuture future = NipFuture.Of(Rates(unit), settings with { GuardUm = 0 }, opens: false);
     private const int MostOut = 6;
     private const int MostIn = 8;
     private const int MostSteps = 8;
@@ -58,6 +60,10 @@ internal sealed class AllKnowing(CuttingUnit unit, AdviceSettings set) : IStrate
         outside = (outside + Loss.Outside(u, ScatterUm)) / 2;
         pressed = (pressed + Loss.PressedUm(u)) / 2;
         return (set.PriceOfMinute * (scratch.Minutes - before)) + Loss.Of(set, clean, outside, pressed, u.Hours)
-            + Loss.Steel(set, u.SteelUm - unit.SteelUm) + Loss.Blunt(u);
+            + Loss.Steel(set, u.SteelUm - unit.SteelUm) + Enumerable.Range(0, 3).Average(s => future.At(u.Gap(s), u.Edge(s)))
+            + (set.BowUm * Math.Max(0, Math.Abs(u.Gap(1) - ((u.Gap(0) + u.Gap(2)) / 2)) - ((Loss.HighUm - Loss.LowUm) / 2)));
     }
+
+    private static NipRates Rates(CuttingUnit u) => new(u.Hours, (u.Make.OpeningUmPerHour.Average() * u.Hours) + u.Make.OpeningUmPerOuting.Average(), u.Make.DullingUmPerHour * u.Hours,
+        u.Make.ClickUm.Average(), u.Make.LapUmPerMinute, new(u.Make.CleanUm, 0), ScatterUm, (Loss.LowUm, Loss.HighUm), Relief: true);
 }
