@@ -39,6 +39,9 @@ internal sealed class RunningBelief
     /// <summary>Logarithm of the weight of a person's factor: its prior, and what it said of all readings so far.</summary>
     public double LogEvidence(int hand, int factor) => hands[hand].Log[factor];
 
+    /// <summary>A person's likeliest factor.</summary>
+    public int Best(int hand) => hands[hand].Best;
+
     public int HandCount => hands.Count;
 
     /// <summary>The number of the person who read most.</summary>
@@ -125,9 +128,7 @@ internal sealed class RunningBelief
         double there = 0, home = 0;
         for (var i = 0; i < reads.Count; i++) there += reads[i].Observe(pass, factor);
         for (var i = reads.Count - 1; i >= 0; i--) home += reads[i].Observe(back, factor);
-        double[] mean = pass.Current.Mean, covariance = pass.Current.Covariance;
-        for (var i = 0; i < mean.Length; i++) mean[i] = (mean[i] + back.Current.Mean[i]) / 2;
-        for (var i = 0; i < covariance.Length; i++) covariance[i] = (covariance[i] + back.Current.Covariance[i]) / 2;
+        pass.MeanWith(back.Current);
         return (there + home) / 2;
     }
 
