@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
 
@@ -14,18 +15,30 @@ internal static class SpanMath
     public static void Add(Span<double> into, ReadOnlySpan<double> row, double by)
     {
         row = row[..into.Length];
-        ref var t = ref MemoryMarshal.GetReference(into);
-        ref var s = ref MemoryMarshal.GetReference(row);
-        var i = 0;
-        for (; i + Lanes <= into.Length; i += Lanes)
-            (Vector256.LoadUnsafe(ref t, (nuint)i) + (by * Vector256.LoadUnsafe(ref s, (nuint)i))).StoreUnsafe(ref t, (nuint)i);
-        for (; i < into.Length; i++) into[i] += by * row[i];
+        Add(ref MemoryMarshal.GetReference(into), ref MemoryMarshal.GetReference(row), by, into.Length);
     }
 
     /// <summary>square −= row · rowᵀ; both halves come out alike to the bit.</summary>
     public static void LessOuter(Span<double> square, ReadOnlySpan<double> row)
     {
-        for (var i = 0; i < row.Length; i++) Add(square.Slice(i * row.Length, row.Length), row, -row[i]);
+        var n = row.Length;
+        square = square[..(n * n)];
+        ref var s = ref MemoryMarshal.GetReference(row);
+        ref var t = ref MemoryMarshal.GetReference(square);
+        for (var i = 0; i < n; i++)
+        {
+            Add(ref t, ref s, -Unsafe.Add(ref s, i), n);
+            t = ref Unsafe.Add(ref t, n);
+        }
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static void Add(ref double t, ref double s, double by, int n)
+    {
+        var i = 0;
+        for (; i + Lanes <= n; i += Lanes)
+            (Vector256.LoadUnsafe(ref t, (nuint)i) + (by * Vector256.LoadUnsafe(ref s, (nuint)i))).StoreUnsafe(ref t, (nuint)i);
+        for (; i < n; i++) Unsafe.Add(ref t, i) += by * Unsafe.Add(ref s, i);
     }
 
     /// <summary>into = (into + other)/2.</summary>

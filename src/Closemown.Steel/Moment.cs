@@ -4,7 +4,7 @@ using Closemown.Estimation;
 namespace Closemown.Steel;
 
 /// <summary>One entry of the latest ones, with all that is needed to live it again.</summary>
-internal sealed class Moment(Entry entry, double hours, (int Left, int Right) direction, double sand, PaperStrip? newStrip, double? grit, IReadOnlyList<CheckRead> reads, int person, ChainMark mark, int step)
+internal sealed class Moment(Entry entry, double hours, (int Left, int Right) direction, double sand, PaperStrip? newStrip, double? grit, List<CheckRead> reads, int person, ChainMark mark, int step)
 {
     public Entry Entry { get; } = entry;
     public double Hours { get; } = hours;
@@ -18,7 +18,7 @@ internal sealed class Moment(Entry entry, double hours, (int Left, int Right) di
     /// <summary>The strip that it brought into use; null for none.</summary>
     public PaperStrip? NewStrip { get; } = newStrip;
     public double? Grit { get; } = grit;
-    public IReadOnlyList<CheckRead> Reads { get; } = reads;
+    public List<CheckRead> Reads { get; } = reads;
 
     /// <summary>Who read.</summary>
     public int Person { get; } = person;
@@ -50,7 +50,7 @@ internal sealed class Moment(Entry entry, double hours, (int Left, int Right) di
     public RivalLife[]? Lives { get; set; }
 
     /// <summary>Readings that count.</summary>
-    public IReadOnlyList<CheckRead> Standing => !Mistaken.AsSpan().Contains(true) ? Reads : [.. Reads.Where((_, i) => !Mistaken[i])];
+    public List<CheckRead> Standing => !Mistaken.AsSpan().Contains(true) ? Reads : [.. Reads.Where((_, i) => !Mistaken[i])];
 
     /// <summary>What it does to the steel, given the belief just before.</summary>
     public Step[] Moves(UnitDescription unit, GaussianState belief) => Entry.Kind.Name switch

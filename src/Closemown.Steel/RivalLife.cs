@@ -48,7 +48,7 @@ internal sealed class RivalLife(RivalKind kind, int read, Step? jump, double oft
     /// <param name="at">Which of them is its own.</param>
     /// <param name="world">What all rivals share.</param>
     /// <returns>Logarithm of its evidence under each factor.</returns>
-    public double[] GoOn(IReadOnlyList<Moment> moments, int at, RivalWorld world)
+    public double[] GoOn(List<Moment> moments, int at, RivalWorld world)
     {
         for (var j = at + lived; j < moments.Count; j++)
         {

@@ -42,7 +42,7 @@ internal static class Rivals
     /// <summary>Whether the latest readings speak against what was believed, in sum, so that rivals are worth weighing.</summary>
     /// <param name="moments">The latest entries.</param>
     /// <param name="settled">Whether enough was read of the unit; before that only a check made three times at a place can contradict itself.</param>
-    public static bool Wanted(IReadOnlyList<Moment> moments, bool settled)
+    public static bool Wanted(List<Moment> moments, bool settled)
     {
         Span<double> against = stackalloc double[(Window + 1) * Sums];
         Against(moments, against);
@@ -67,11 +67,11 @@ internal static class Rivals
         return false;
     }
 
-    private static bool Repeated(IReadOnlyList<Moment> moments, CheckRead read) =>
+    private static bool Repeated(List<Moment> moments, CheckRead read) =>
         moments.Sum(m => m.Reads.Count(r => r.Check.Station == read.Check.Station && r.Check.Kind == read.Check.Kind)) > 2;
 
     /// <summary>What the readings have said against the belief from each of the latest entries on: at each station, and in all.</summary>
-    private static void Against(IReadOnlyList<Moment> moments, Span<double> sums)
+    private static void Against(List<Moment> moments, Span<double> sums)
     {
         sums.Slice(moments.Count * Sums, Sums).Clear();
         for (var i = moments.Count - 1; i >= 0; i--)
@@ -89,7 +89,7 @@ internal static class Rivals
 
     /// <summary>The explanations worth naming, the most probable first; chance is always among them.</summary>
     /// <remarks>Each is weighed over the factors of scatter of the person who reads most: a wild hand is itself an explanation.</remarks>
-    public static List<Rival> Of(IReadOnlyList<Moment> moments, IReadOnlyList<RunningBelief> before, RunningBelief now, RivalWorld world, Stack<ForwardPass> spare)
+    public static List<Rival> Of(List<Moment> moments, List<RunningBelief> before, RunningBelief now, RivalWorld world, Stack<ForwardPass> spare)
     {
         if (!world.Same(now)) Forget(moments, spare);
         var chance = new double[now.FactorCount];

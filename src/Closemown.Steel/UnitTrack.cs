@@ -33,6 +33,7 @@ public sealed class UnitTrack
     private readonly List<UnusualReading> unusual = [];
     private readonly LearningOptions options;
     private readonly RivalWorld world;
+    private readonly Workspace space = new();
     private readonly Stack<ForwardPass> sparePasses = [];
     private List<Rival> rivals = [];
     private double sand = 1;
@@ -304,7 +305,7 @@ public sealed class UnitTrack
     {
         var factors = running.BestFactors;
         factors[running.Main] = running.Factor(factor);
-        return Solver.Solve(chain, new SolveOptions { SweepTolerance = 1e-6, SpreadByGroup = factors, SpreadOf = SpreadOf(r) }).LogEvidence;
+        return Solver.SolveIn(space, chain, new SolveOptions { SweepTolerance = 1e-6, SpreadByGroup = factors, SpreadOf = SpreadOf(r) }).LogEvidence;
     }
 
     /// <summary>Whether enough was read since: a mistaken reading by two more of its station, a jump by one more than the first that showed it.</summary>
