@@ -9,7 +9,10 @@ public sealed class ForwardPass
 {
     private readonly double[] _gain;
     private readonly double[] _work;
-    private readonly double[] _map;
+    private readonly double[] _weight;
+    private readonly int[] _column;
+    private readonly int[] _start;
+    private readonly int[] _moved;
 
     /// <summary>Starts from a copy of <paramref name="start"/>.</summary>
     public ForwardPass(GaussianState start)
@@ -17,8 +20,11 @@ public sealed class ForwardPass
         ArgumentNullException.ThrowIfNull(start);
         Current = start.Copy();
         _gain = new double[Current.Size];
-        _work = new double[Math.Max(1, Current.StateSize) * Current.Size];
-        _map = new double[Math.Max(1, Current.StateSize) * Current.Size];
+        _work = new double[Current.StateSize * Current.Size];
+        _weight = new double[Current.StateSize * Current.Size];
+        _column = new int[_weight.Length];
+        _start = new int[Current.StateSize + 1];
+        _moved = new int[Current.StateSize];
     }
 
     /// <summary>The Gaussian as it stands; it moves with this pass.</summary>
@@ -31,11 +37,18 @@ public sealed class ForwardPass
     /// <exception cref="ArgumentException">It has another shape.</exception>
     public void CopyFrom(GaussianState other)
     {
-        ArgumentNullException.ThrowIfNull(other);
-        if (other.StateSize != Current.StateSize || other.ConstantCount != Current.ConstantCount)
-            throw new ArgumentException(ErrorText.PassShape(other.StateSize, other.ConstantCount, Current.StateSize, Current.ConstantCount), nameof(other));
+        CheckShape(other);
         other.Mean.CopyTo(Current.Mean, 0);
         other.Covariance.CopyTo(Current.Covariance, 0);
+    }
+
+    /// <summary>Takes the mean of its own numbers and another Gaussian's: of means and of covariances each.</summary>
+    /// <exception cref="ArgumentException">It has another shape.</exception>
+    public void MeanWith(GaussianState other)
+    {
+        CheckShape(other);
+        SpanMath.Mean(Current.Mean, other.Mean);
+        SpanMath.Mean(Current.Covariance, other.Covariance);
     }
 
     /// <summary>x′ = A x + B θ + offset + w with w independent N(0, sd²); an sd of zero is allowed.</summary>
@@ -56,44 +69,70 @@ public sealed class ForwardPass
             if (s < 0) throw new ArgumentOutOfRangeException(nameof(sd), s, $"A spread must not be negative, but is {ErrorText.N(s)}.");
         }
 
+        // Most weights of a step are zero, and most components stay as they are but for their noise: only the others are worked out.
         double[] mean = Current.Mean, p = Current.Covariance;
-        // Most weights of a step are zero: each row of the map is added up from the few rows that count.
-        for (var i = 0; i < d; i++)
+        var moved = List(A, B, d, m);
+        for (var r = 0; r < moved; r++)
         {
-            var row = _work.AsSpan(i * n, n);
+            var row = _work.AsSpan(r * n, n);
             row.Clear();
-            var sum = offset[i];
-            for (var k = 0; k < n; k++)
+            var sum = offset[_moved[r]];
+            for (var k = _start[r]; k < _start[r + 1]; k++)
             {
-                var weight = k < d ? A[(i * d) + k] : B[(i * m) + k - d];
-                _map[(i * n) + k] = weight;
-                if (weight == 0) continue;
-                sum += weight * mean[k];
-                var other = p.AsSpan(k * n, n);
-                for (var j = 0; j < row.Length; j++) row[j] += weight * other[j];
+                sum += _weight[k] * mean[_column[k]];
+                SpanMath.Add(row, p.AsSpan(_column[k] * n, n), _weight[k]);
             }
 
-            _gain[i] = sum;
+            _gain[r] = sum;
         }
 
+        for (int i = 0, r = 0; i < d; i++)
+        {
+            if (r < moved && _moved[r] == i) mean[i] = _gain[r++];
+            else mean[i] += offset[i];
+        }
+
+        for (var r = 0; r < moved; r++)
+        {
+            var row = _work.AsSpan(r * n, n);
+            row.CopyTo(p.AsSpan(_moved[r] * n, n));
+            for (int j = 0, at = _moved[r]; j < row.Length; j++, at += n) p[at] = row[j];
+        }
+
+        for (var r = 0; r < moved; r++)
+        {
+            for (var q = 0; q <= r; q++)
+            {
+                var sum = 0.0;
+                for (var k = _start[q]; k < _start[q + 1]; k++) sum += _work[(r * n) + _column[k]] * _weight[k];
+                p[(_moved[r] * n) + _moved[q]] = p[(_moved[q] * n) + _moved[r]] = sum;
+            }
+        }
+
+        for (var i = 0; i < d; i++) p[i * (n + 1)] += sd[i] * sd[i];
+    }
+
+    /// <summary>Lists the components that do not just stay, and the weights of each; returns how many they are.</summary>
+    private int List(ReadOnlySpan<double> A, ReadOnlySpan<double> B, int d, int m)
+    {
+        int moved = 0, count = 0;
         for (var i = 0; i < d; i++)
         {
-            mean[i] = _gain[i];
-            for (var j = 0; j < m; j++) p[(i * n) + d + j] = p[((d + j) * n) + i] = _work[(i * n) + d + j];
-        }
-
-        for (var j = 0; j < d; j++)
-        {
-            for (var i = j; i < d; i++) p[(i * n) + j] = i == j ? sd[i] * sd[i] : 0;
-            for (var k = 0; k < n; k++)
+            var first = count;
+            count = SpanMath.NonZero(A.Slice(i * d, d), 0, _column, _weight, count);
+            count = SpanMath.NonZero(B.Slice(i * m, m), d, _column, _weight, count);
+            if (count == first + 1 && _column[first] == i && _weight[first] == 1)
             {
-                var weight = _map[(j * n) + k];
-                if (weight == 0) continue;
-                for (var i = j; i < d; i++) p[(i * n) + j] += _work[(i * n) + k] * weight;
+                count = first;
+                continue;
             }
 
-            for (var i = j; i < d; i++) p[(j * n) + i] = p[(i * n) + j];
+            _start[moved] = first;
+            _moved[moved++] = i;
         }
+
+        _start[moved] = count;
+        return moved;
     }
 
     /// <summary>η = Σ w·u − offset is read as zero with spread sd.</summary>
@@ -160,8 +199,7 @@ public sealed class ForwardPass
         {
             var at = Current.Position(term);
             eta += term.Weight * Current.Mean[at];
-            var row = Current.Covariance.AsSpan(at * n, n);              // symmetric: a row is a column
-            for (var i = 0; i < row.Length; i++) _gain[i] += term.Weight * row[i];
+            SpanMath.Add(_gain, Current.Covariance.AsSpan(at * n, n), term.Weight);      // symmetric: a row is a column
         }
 
         foreach (var term in terms) v += term.Weight * _gain[Current.Position(term)];
@@ -170,23 +208,23 @@ public sealed class ForwardPass
 
     private void Renew(double slope, double curvature)
     {
-        var n = Current.Size;
-        for (var i = 0; i < n; i++)
-        {
-            Current.Mean[i] += _gain[i] * slope;
-            var row = _gain[i] * curvature;
-            for (var j = 0; j <= i; j++)
-            {
-                var value = Current.Covariance[(i * n) + j] + (row * _gain[j]);
-                Current.Covariance[(i * n) + j] = value;
-                Current.Covariance[(j * n) + i] = value;
-            }
-        }
+        SpanMath.Add(Current.Mean, _gain, slope);
+        var root = Math.Sqrt(-curvature);
+        for (var i = 0; i < _gain.Length; i++) _gain[i] *= root;
+        SpanMath.LessOuter(Current.Covariance, _gain);
+    }
+
+    private void CheckShape(GaussianState other)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        if (other.StateSize != Current.StateSize || other.ConstantCount != Current.ConstantCount)
+            throw new ArgumentException(ErrorText.PassShape(other.StateSize, other.ConstantCount, Current.StateSize, Current.ConstantCount), nameof(other));
     }
 
     private static void Check(string what, ReadOnlySpan<double> values, int wanted)
     {
         if (values.Length != wanted) throw new ArgumentException(ErrorText.Length(what, wanted, values.Length));
+        if (SpanMath.AllFinite(values)) return;
         foreach (var x in values)
         {
             if (!double.IsFinite(x)) throw new ArgumentException(ErrorText.NotFinite(what, x));

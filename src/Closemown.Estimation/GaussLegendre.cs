@@ -6,13 +6,16 @@ internal static class GaussLegendre
 {
     private const int Count = 20;
 
-    public static readonly double[] Nodes = new double[Count / 2];
+    /// <summary>Numbers in each array: the ten, and then zeros that count for nothing, so that four at a time fill it.</summary>
+    public const int Room = 12;
+
+    public static readonly double[] Nodes = new double[Room];
     public static readonly double[] Weights = Fill();
 
     private static double[] Fill()
     {
-        var weights = new double[Count / 2];
-        for (var i = 0; i < weights.Length; i++)
+        var weights = new double[Room];
+        for (var i = 0; i < Count / 2; i++)
         {
             var x = Math.Cos(Math.PI * (i + 0.75) / (Count + 0.5));
             var slope = 0.0;

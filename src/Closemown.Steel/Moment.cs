@@ -4,7 +4,7 @@ using Closemown.Estimation;
 namespace Closemown.Steel;
 
 /// <summary>One entry of the latest ones, with all that is needed to live it again.</summary>
-internal sealed class Moment(Entry entry, double hours, (int Left, int Right) direction, double sand, PaperStrip? newStrip, double? grit, IReadOnlyList<CheckRead> reads, int person, ChainMark mark, int step)
+internal sealed class Moment(Entry entry, double hours, (int Left, int Right) direction, double sand, PaperStrip? newStrip, double? grit, List<CheckRead> reads, int person, ChainMark mark, int step)
 {
     public Entry Entry { get; } = entry;
     public double Hours { get; } = hours;
@@ -18,7 +18,7 @@ internal sealed class Moment(Entry entry, double hours, (int Left, int Right) di
     /// <summary>The strip that it brought into use; null for none.</summary>
     public PaperStrip? NewStrip { get; } = newStrip;
     public double? Grit { get; } = grit;
-    public IReadOnlyList<CheckRead> Reads { get; } = reads;
+    public List<CheckRead> Reads { get; } = reads;
 
     /// <summary>Who read.</summary>
     public int Person { get; } = person;
@@ -46,15 +46,26 @@ internal sealed class Moment(Entry entry, double hours, (int Left, int Right) di
     /// <summary>What it was found to have moved besides what it said; null for nothing.</summary>
     public Step? Jump { get; set; }
 
+    /// <summary>The rival explanations about it, as far as they were lived; null before the first were weighed.</summary>
+    public RivalLife[]? Lives { get; set; }
+
     /// <summary>Readings that count.</summary>
-    public IReadOnlyList<CheckRead> Standing => Array.TrueForAll(Mistaken, m => !m) ? Reads : [.. Reads.Where((_, i) => !Mistaken[i])];
+    public List<CheckRead> Standing => !Mistaken.AsSpan().Contains(true) ? Reads : [.. Reads.Where((_, i) => !Mistaken[i])];
 
     /// <summary>What it does to the steel, given the belief just before.</summary>
     public Step[] Moves(UnitDescription unit, GaussianState belief) => Entry.Kind.Name switch
     {
         "mow" => [Steps.Mow(Hours, Sand, belief)],
-        "clicks" => [Steps.Clicks(Entry.Number("left") ?? 0, Entry.Number("right") ?? 0, Direction)],
         "lap" => [Steps.Lap(Entry.Number("minutes")!.Value, Grit, unit, belief)],
+        _ => unasked ??= Unasked(),
+    };
+
+    private Step[]? unasked;
+
+    /// <summary>What does not ask for the belief.</summary>
+    private Step[] Unasked() => Entry.Kind.Name switch
+    {
+        "clicks" => [Steps.Clicks(Entry.Number("left") ?? 0, Entry.Number("right") ?? 0, Direction)],
         "square-up" => Steps.SquareUp(),
         "stone" => [Steps.Stone(Entry.Word("what")!)],
         "grind" => Steps.Grind(Entry.Word("what")!),

@@ -20,6 +20,7 @@ internal static class Rivals
 
     private const double MistakenOften = 0.03;
     private const double WholeOften = 0.002;
+
     /// <summary>Marks a rival under which the whole entry is mistaken.</summary>
     public const int All = -2;
 
@@ -31,101 +32,115 @@ internal static class Rivals
     private const double MovedOften = 0.05;
     private const double UnseenOften = 0.002;
 
+    /// <summary>Sums of what speaks against the belief, for each entry: three stations, and all.</summary>
+    private const int Sums = 4;
+    private const int AtAll = 3;
+
     /// <summary>A factor of scatter this much less probable than the best is not tried.</summary>
-    private const double FarBehind = 4;
+    public const double FarBehind = 4;
 
     /// <summary>Whether the latest readings speak against what was believed, in sum, so that rivals are worth weighing.</summary>
     /// <param name="moments">The latest entries.</param>
     /// <param name="settled">Whether enough was read of the unit; before that only a check made three times at a place can contradict itself.</param>
-    public static bool Wanted(IReadOnlyList<Moment> moments, bool settled)
+    public static bool Wanted(List<Moment> moments, bool settled)
     {
-        var last = moments[^1];
-        for (var i = 0; i < moments.Count; i++)
+        Span<double> against = stackalloc double[(Window + 1) * Sums];
+        Against(moments, against);
+        foreach (var read in moments[^1].Reads)
         {
-            foreach (var read in last.Reads)
+            if (!settled && !Repeated(moments, read)) continue;
+            var station = read.Check.Station;
+            for (var i = 0; i < moments.Count; i++)
             {
-                if (moments[i].Reads.Any(r => r.Check.Station == read.Check.Station) && (settled || Repeated(moments, read)) && Against(moments, i, read.Check.Station) > (settled ? WantedNats : WantedNats / 2)) return true;
+                if (against[(i * Sums) + station] > (settled ? WantedNats : WantedNats / 2) && Reads(moments[i], station)) return true;
             }
         }
         return false;
     }
 
-    private static bool Repeated(IReadOnlyList<Moment> moments, CheckRead read) =>
+    private static bool Reads(Moment m, int station)
+    {
+        foreach (var read in m.Reads)
+        {
+            if (read.Check.Station == station) return true;
+        }
+        return false;
+    }
+
+    private static bool Repeated(List<Moment> moments, CheckRead read) =>
         moments.Sum(m => m.Reads.Count(r => r.Check.Station == read.Check.Station && r.Check.Kind == read.Check.Kind)) > 2;
 
-    /// <summary>What the readings of a station (−1: of all) have said against the belief from one of the latest entries on.</summary>
-    private static double Against(IReadOnlyList<Moment> moments, int from, int station)
+    /// <summary>What the readings have said against the belief from each of the latest entries on: at each station, and in all.</summary>
+    private static void Against(List<Moment> moments, Span<double> sums)
     {
-        var sum = 0.0;
-        for (var i = from; i < moments.Count; i++)
+        sums.Slice(moments.Count * Sums, Sums).Clear();
+        for (var i = moments.Count - 1; i >= 0; i--)
         {
-            for (var r = 0; r < moments[i].Reads.Count; r++)
+            var (at, m) = (i * Sums, moments[i]);
+            sums.Slice(at + Sums, Sums).CopyTo(sums[at..]);
+            for (var r = 0; r < m.Reads.Count; r++)
             {
-                if (!moments[i].Mistaken[r] && (station < 0 || moments[i].Reads[r].Check.Station == station)) sum += moments[i].Excess[r];
+                if (m.Mistaken[r]) continue;
+                sums[at + m.Reads[r].Check.Station] += m.Excess[r];
+                sums[at + AtAll] += m.Excess[r];
             }
         }
-        return sum;
     }
 
     /// <summary>The explanations worth naming, the most probable first; chance is always among them.</summary>
     /// <remarks>Each is weighed over the factors of scatter of the person who reads most: a wild hand is itself an explanation.</remarks>
-    public static List<Rival> Of(IReadOnlyList<Moment> moments, IReadOnlyList<RunningBelief> before, RunningBelief now, UnitDescription unit)
+    public static List<Rival> Of(List<Moment> moments, List<RunningBelief> before, RunningBelief now, RivalWorld world, Stack<ForwardPass> spare)
     {
-        var hand = now.Main;
-        var factors = now.BestFactors;
-        var count = now.FactorCount;
-        var pass = new ForwardPass(now.Current);
-        var back = new ForwardPass(now.Current);
-        var rivals = new List<Rival> { new(RivalKind.Chance, -1, None, null, 0, [.. Enumerable.Range(0, count).Select(g => now.LogEvidence(hand, g))]) };
+        if (!world.Same(now)) Forget(moments, spare);
+        var chance = new double[now.FactorCount];
+        for (var g = 0; g < chance.Length; g++) chance[g] = now.LogEvidence(now.Main, g);
+        var rivals = new List<Rival> { new(RivalKind.Chance, -1, None, null, 0, chance) };
+        Span<double> against = stackalloc double[(Window + 1) * Sums];
+        Against(moments, against);
         for (var i = 0; i < moments.Count; i++)
         {
             if (before[i].HandCount != now.HandCount) continue;
             var m = moments[i];
-            for (var r = 0; r < m.Reads.Count; r++)
+            m.Lives ??= [.. LivesOf(m)];
+            foreach (var life in m.Lives)
             {
-                if (m.Mistaken[r] || Against(moments, i, m.Reads[r].Check.Station) < WantedNats / 2) continue;
-                var words = m.Reads[r].Category < 0 ? 3 : m.Reads[r].Check.Words.Count;
-                Try(RivalKind.MistakenReading, i, r, null, Math.Log(MistakenOften / words));
+                if (!Open(m, life) || against[(i * Sums) + (life.Read >= 0 ? m.Reads[life.Read].Check.Station : AtAll)] < WantedNats / 2) continue;
+                if (life.Unlived) life.Begin(before[i], now.Main, spare);
+                rivals.Add(new(life.Kind, i, life.Read, life.Jump, 0, life.GoOn(moments, i, world), life.LogPrior));
             }
-            if (m.Reads.Count > 1 && !m.Mistaken.Any(x => x) && Against(moments, i, -1) >= WantedNats / 2)
-                Try(RivalKind.MistakenReading, i, All, null, Math.Log(WholeOften) - m.Reads.Sum(r => Math.Log(r.Category < 0 ? 3 : r.Check.Words.Count)));
-            if (m.Jump is not null || Against(moments, i, -1) < WantedNats / 2) continue;
-            foreach (var (kind, jump, often) in Jumps(m)) Try(kind, i, None, jump, Math.Log(often));
         }
         var top = rivals.Max(r => r.Log.Max());
         var sums = rivals.ConvertAll(r => r.Log.Sum(l => Math.Exp(l - top)));
         var all = sums.Sum();
         return [.. rivals.Select((r, k) => r with { Weight = sums[k] / all, Log = [.. r.Log.Select(l => Math.Exp(l - top) / sums[k])] })
             .Where(r => r.Weight >= Least || r.Kind == RivalKind.Chance).OrderByDescending(r => r.Weight)];
+    }
 
-        void Try(RivalKind kind, int i, int read, Step? jump, double prior)
+    /// <summary>Forgets all that was lived: the record that it was lived through, or its weights, are others now.</summary>
+    public static void Forget(IEnumerable<Moment> moments, Stack<ForwardPass> spare)
+    {
+        foreach (var m in moments)
         {
-            var log = new double[count];
-            var start = Enumerable.Range(0, count).Max(g => before[i].LogEvidence(hand, g));
-            for (var g = 0; g < count; g++)
-            {
-                log[g] = before[i].LogEvidence(hand, g) < start - FarBehind ? double.NegativeInfinity
-                    : prior + before[i].LogEvidence(hand, g) + Lived(i, read, jump, g);
-            }
-            rivals.Add(new(kind, i, read, jump, 0, log, prior));
+            foreach (var life in m.Lives ?? []) life.Forget(spare);
         }
+    }
 
-        double Lived(int i, int read, Step? jump, int g)
-        {
-            pass.CopyFrom(before[i].At(hand, g));
-            var log = 0.0;
-            for (var j = i; j < moments.Count; j++)
-            {
-                var m = moments[j];
-                if (m.NewStrip is { } strip) Steps.NewStrip(strip).MoveForward(pass);
-                foreach (var step in m.Moves(unit, pass.Current)) step.MoveForward(pass);
-                m.Jump?.MoveForward(pass);
-                if (j == i) jump?.MoveForward(pass);
-                var reads = j != i || read == None ? m.Standing : read == All ? [] : [.. m.Reads.Where((_, k) => k != read && !m.Mistaken[k])];
-                log += RunningBelief.BothWays(pass, back, reads, m.Person == hand ? now.Factor(g) : factors[m.Person]);
-            }
-            return log;
-        }
+    /// <summary>Whether what was found already leaves room for it.</summary>
+    private static bool Open(Moment m, RivalLife life) => life.Read switch
+    {
+        None => m.Jump is null,
+        All => !m.Mistaken.AsSpan().Contains(true),
+        _ => !m.Mistaken[life.Read],
+    };
+
+    /// <summary>What may have happened at an entry: each reading mistaken, all of them, or something moved besides.</summary>
+    private static IEnumerable<RivalLife> LivesOf(Moment m)
+    {
+        for (var r = 0; r < m.Reads.Count; r++) yield return new(RivalKind.MistakenReading, r, null, MistakenOften / Words(m.Reads[r]));
+        if (m.Reads.Count > 1) yield return new(RivalKind.MistakenReading, All, null, m.Reads.Aggregate(WholeOften, (often, r) => often / Words(r)));
+        foreach (var (kind, jump, often) in Jumps(m)) yield return new(kind, None, jump, often);
+
+        static int Words(CheckRead r) => r.Category < 0 ? 3 : r.Check.Words.Count;
     }
 
     /// <summary>The same rivals, weighed again by the evidence of the whole record, each under its likeliest factor of scatter.</summary>

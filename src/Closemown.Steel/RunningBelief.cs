@@ -7,15 +7,15 @@ namespace Closemown.Steel;
 internal sealed class RunningBelief
 {
     private readonly List<Hand> hands;
-    private readonly IReadOnlyList<double> factors;
+    private readonly double[] factors;
     private readonly ForwardPass back;
     private int main;
 
     public RunningBelief(GaussianState start, IReadOnlyList<double> factors)
     {
-        this.factors = factors;
+        this.factors = [.. factors];
         back = new ForwardPass(start);
-        hands = [new Hand(null, start, factors)];
+        hands = [new Hand(null, start, this.factors)];
     }
 
     private RunningBelief(RunningBelief other)
@@ -32,12 +32,15 @@ internal sealed class RunningBelief
     /// <summary>The likeliest factor of each person, by number.</summary>
     public double[] BestFactors => [.. hands.Select(h => factors[h.Best])];
 
-    public int FactorCount => factors.Count;
+    public int FactorCount => factors.Length;
 
     public double Factor(int factor) => factors[factor];
 
     /// <summary>Logarithm of the weight of a person's factor: its prior, and what it said of all readings so far.</summary>
     public double LogEvidence(int hand, int factor) => hands[hand].Log[factor];
+
+    /// <summary>A person's likeliest factor.</summary>
+    public int Best(int hand) => hands[hand].Best;
 
     public int HandCount => hands.Count;
 
@@ -94,7 +97,7 @@ internal sealed class RunningBelief
         seen = 0;
         var weights = hands[hand].Weights();
         double[]? all = null;
-        for (var g = 0; g < factors.Count; g++)
+        for (var g = 0; g < factors.Length; g++)
         {
             var p = read.Probabilities(hands[hand].Passes[g], factors[g], out seen);
             all ??= new double[p.Length];
@@ -103,12 +106,12 @@ internal sealed class RunningBelief
         return all!;
     }
 
-    public void Observe(IReadOnlyList<CheckRead> reads, int by)
+    public void Observe(List<CheckRead> reads, int by)
     {
         var best = BestFactors;
         for (var i = 0; i < hands.Count; i++)
         {
-            for (var g = 0; g < factors.Count; g++)
+            for (var g = 0; g < factors.Length; g++)
                 hands[i].Log[g] += BothWays(hands[i].Passes[g], back, reads, i == by ? factors[g] : best[by]);
         }
         hands[by].Readings += reads.Count;
@@ -117,7 +120,7 @@ internal sealed class RunningBelief
 
     /// <summary>Readings of one entry have no order, but one pass needs one: the mean of left to right and right to left favours neither end.</summary>
     /// <returns>Logarithm of the probability of the readings before they were seen.</returns>
-    public static double BothWays(ForwardPass pass, ForwardPass back, IReadOnlyList<CheckRead> reads, double factor)
+    public static double BothWays(ForwardPass pass, ForwardPass back, List<CheckRead> reads, double factor)
     {
         if (reads.Count == 0) return 0;
         if (reads.Count == 1) return reads[0].Observe(pass, factor);
@@ -125,19 +128,17 @@ internal sealed class RunningBelief
         double there = 0, home = 0;
         for (var i = 0; i < reads.Count; i++) there += reads[i].Observe(pass, factor);
         for (var i = reads.Count - 1; i >= 0; i--) home += reads[i].Observe(back, factor);
-        double[] mean = pass.Current.Mean, covariance = pass.Current.Covariance;
-        for (var i = 0; i < mean.Length; i++) mean[i] = (mean[i] + back.Current.Mean[i]) / 2;
-        for (var i = 0; i < covariance.Length; i++) covariance[i] = (covariance[i] + back.Current.Covariance[i]) / 2;
+        pass.MeanWith(back.Current);
         return (there + home) / 2;
     }
 
     private sealed class Hand
     {
-        public Hand(string? by, GaussianState start, IReadOnlyList<double> factors)
+        public Hand(string? by, GaussianState start, double[] factors)
         {
             By = by;
-            Passes = [.. factors.Select(_ => new ForwardPass(start))];
-            Log = [.. factors.Select(Scatter.LogPrior)];
+            Passes = Array.ConvertAll(factors, _ => new ForwardPass(start));
+            Log = Array.ConvertAll(factors, Scatter.LogPrior);
         }
 
         public Hand(Hand other)

@@ -32,6 +32,9 @@ public sealed class UnitTrack
     private readonly Stack<RunningBelief> spare = [];
     private readonly List<UnusualReading> unusual = [];
     private readonly LearningOptions options;
+    private readonly RivalWorld world;
+    private readonly Workspace space = new();
+    private readonly Stack<ForwardPass> sparePasses = [];
     private List<Rival> rivals = [];
     private double sand = 1;
     private int step;
@@ -46,6 +49,7 @@ public sealed class UnitTrack
         step = chain.AddStep();
         StartingBelief.AddTo(chain, unit, Strip);
         running = new RunningBelief(Solver.Solve(chain).LastState(), this.options.Scatter ? Scatter.Factors : Scatter.Fixed);
+        world = new RivalWorld(unit, running.Current);
     }
 
     public UnitDescription Unit { get; }
@@ -223,8 +227,10 @@ public sealed class UnitTrack
 
     private void Remember(Moment moment)
     {
+        if (!options.Rivals) return;                     // only they go back to earlier entries
         if (moments.Count == Rivals.Window)
         {
+            Rivals.Forget([moments[0]], sparePasses);
             moments.RemoveAt(0);
             spare.Push(before[0]);
             before.RemoveAt(0);
@@ -266,7 +272,7 @@ public sealed class UnitTrack
     /// <summary>Compares the rival explanations; one that is as good as certain is taken, and the latest entries are lived again with it.</summary>
     private void Weigh()
     {
-        rivals = Rivals.Of(moments, before, running, Unit);
+        rivals = Rivals.Of(moments, before, running, world, sparePasses);
         if (step < ExactBelow && rivals.Count > 1) rivals = Rivals.Again(rivals, LogEvidence);
         explanations = [.. rivals.Select(r => new Explanation(r.Kind, r.Moment < 0 ? null : moments[r.Moment].Entry, r.Read < 0 ? -1 : moments[r.Moment].Reads[r.Read].Check.Station, r.Weight))];
         var top = rivals[0];
@@ -282,6 +288,7 @@ public sealed class UnitTrack
         else at.Jump = top.Jump;
         taken = true;
         rivals.Clear();
+        Rivals.Forget(moments, sparePasses);
         chain.BackTo(at.Mark);
         step = at.Step;
         running.CopyFrom(before[top.Moment]);
@@ -298,7 +305,7 @@ public sealed class UnitTrack
     {
         var factors = running.BestFactors;
         factors[running.Main] = running.Factor(factor);
-        return Solver.Solve(chain, new SolveOptions { SweepTolerance = 1e-6, SpreadByGroup = factors, SpreadOf = SpreadOf(r) }).LogEvidence;
+        return Solver.SolveIn(space, chain, new SolveOptions { SweepTolerance = 1e-6, SpreadByGroup = factors, SpreadOf = SpreadOf(r) }).LogEvidence;
     }
 
     /// <summary>Whether enough was read since: a mistaken reading by two more of its station, a jump by one more than the first that showed it.</summary>

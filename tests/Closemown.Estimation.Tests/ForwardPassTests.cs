@@ -150,6 +150,55 @@ public sealed class ForwardPassTests(ITestOutputHelper output)
         Assert.Throws<ArgumentException>(() => pass.CopyFrom(new GaussianState(["x"], [], [1], [4])));
     }
 
+    /// <summary>Components that a move leaves as they are, and weights that are zero, are passed over: the plain products must come out all the same.</summary>
+    [Fact]
+    public void A_move_that_leaves_most_as_it_is_equals_the_plain_products() => Gen.Select(Gen.Int[1, 7], Gen.Int[0, 15], Gen.Int[0, 1_000_000]).Sample((d, m, seed) =>
+    {
+        var chance = new Random(seed);
+        var n = d + m;
+        var root = Enumerable.Range(0, n * n).Select(_ => chance.NextDouble() - 0.5).ToArray();
+        var start = Times(root, root, n, turned: true);
+        var mean = Enumerable.Range(0, n).Select(_ => chance.NextDouble()).ToArray();
+        var pass = new ForwardPass(new GaussianState([.. Enumerable.Range(0, d).Select(i => $"x{i}")], [.. Enumerable.Range(0, m).Select(j => $"c{j}")], [.. mean], [.. start]));
+        var map = new double[n * n];
+        for (var i = 0; i < n; i++) map[i * (n + 1)] = 1;
+        for (var i = 0; i < d; i++)
+        {
+            if (chance.Next(2) == 0) map[i * (n + 1)] = chance.Next(3) * 0.5;
+            if (chance.Next(2) == 0) map[(i * n) + chance.Next(n)] = chance.NextDouble();
+        }
+        var (offset, sd) = (Some(), Some());
+        double[] a = [.. Enumerable.Range(0, d * d).Select(k => map[(k / d * n) + (k % d)])], b = [.. Enumerable.Range(0, d * m).Select(k => map[(k / m * n) + d + (k % m)])];
+        pass.Move(a, b, offset, sd);
+        var after = Times(Times(map, start, n, turned: false), map, n, turned: true);
+        for (var i = 0; i < n; i++)
+        {
+            Assert.Equal(Enumerable.Range(0, n).Sum(k => map[(i * n) + k] * mean[k]) + (i < d ? offset[i] : 0), pass.Current.Mean[i], 1e-13);
+            for (var j = 0; j < n; j++)
+            {
+                Assert.Equal(after[(i * n) + j] + (i == j && i < d ? sd[i] * sd[i] : 0), pass.Current.Covariance[(i * n) + j], 1e-13);
+                Assert.Equal(pass.Current.Covariance[(i * n) + j], pass.Current.Covariance[(j * n) + i]);
+            }
+        }
+
+        double[] Some() => [.. Enumerable.Range(0, d).Select(_ => chance.Next(2) * chance.NextDouble())];
+    }, iter: 300, threads: 1);
+
+    [Fact]
+    public void The_mean_of_two_passes_lies_halfway_in_every_number() => Gen.Int[1, 9].Sample(n =>
+    {
+        string[] names = [.. Enumerable.Range(0, n).Select(i => $"x{i}")];
+        var pass = new ForwardPass(new GaussianState(names, [], [.. Enumerable.Range(0, n).Select(i => i + 1.0)], [.. Enumerable.Range(0, n * n).Select(i => 2.0 * i)]));
+        pass.MeanWith(new GaussianState(names, [], new double[n], [.. Enumerable.Range(0, n * n).Select(i => 4.0 * i)]));
+        Assert.Equal(Enumerable.Range(0, n).Select(i => (i + 1) / 2.0), pass.Current.Mean);
+        Assert.Equal(Enumerable.Range(0, n * n).Select(i => 3.0 * i), pass.Current.Covariance);
+        Assert.Throws<ArgumentException>(() => pass.MeanWith(new GaussianState([], ["c"], [1], [4])));
+    }, iter: 20, threads: 1);
+
+    /// <summary>a·b or a·bᵀ, row by row.</summary>
+    private static double[] Times(double[] a, double[] b, int n, bool turned) =>
+        [.. Enumerable.Range(0, n * n).Select(at => Enumerable.Range(0, n).Sum(k => a[(at / n * n) + k] * b[turned ? (at % n * n) + k : (k * n) + (at % n)]))];
+
     private static ForwardPass Filter(Book book) => Filter(book, out _);
 
     private static ForwardPass Filter(Book book, out double logEvidence)

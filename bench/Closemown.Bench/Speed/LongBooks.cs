@@ -41,6 +41,7 @@ internal static class LongBooks
         Console.WriteLine(FormattableString.Invariant($"| {n} entries: chain, workspace and posterior | | | | {(double)bytes / n:0} bytes an entry; a second solution takes {(double)allocated / track.Chain.StepCount:0} new bytes a step, the same for any number of sweeps (AllocationTests) |"));
         if (n == 5000)
         {
+            Walks.Print(n);
             var belief = SteelBelief.Of(track);
             Row("5000 entries: advice, given the belief", Timing.Of(() => NextStep.Choose(belief, AdviceSettings.Default, new NextQuestion("unit", track.Memory.Last!.At))), "");
         }
