@@ -15,7 +15,7 @@ internal sealed class DocsCommand : CliCommand
         screen.Line("# Commands");
         screen.Line();
         screen.Line("Made by `closemown docs`; a test fails when this file is stale.");
-        Section(screen, (Command)call.Parsed.RootCommandResult.Command);
+        Section(screen, CommandLine.Tree(call.Around, first: null));
         return ExitCodes.Done;
     }
 

@@ -8,19 +8,22 @@ namespace Closemown.Cli;
 /// <summary>Reads the command line, runs the command, and turns what went wrong into words and an exit code.</summary>
 internal static class CommandLine
 {
-    /// <summary>The whole tree of commands.</summary>
-    public static RootCommand Tree(Surroundings around)
+    private static readonly (string Name, Func<CliCommand> Make)[] Commands =
+    [
+        ("demo", () => new DemoCommand()), ("new", () => new NewCommand()), ("add", () => new AddCommand()), ("undo", () => new UndoCommand()), ("next", () => new NextCommand()),
+        ("steel", () => new SteelCommand()), ("score", () => new ScoreCommand()), ("why", () => new WhyCommand()), ("today", () => new TodayCommand()), ("book", () => new BookCommand()),
+        ("reckon", () => new ReckonCommand()), ("settings", () => new SettingsCommand()), ("check-up", () => new CheckUpCommand()), ("pipe", () => new PipeCommand()), ("docs", () => new DocsCommand()),
+    ];
+
+    /// <summary>The tree of commands: the one named first alone, as making the others takes longer than many a command; all of them where none is.</summary>
+    public static RootCommand Tree(Surroundings around, string? first)
     {
         var root = new RootCommand("Looks after an old reel mower and the short turf it cuts: tells the next step at the bench, how sure that is, and why.");
         root.Directives.Clear();
         foreach (var option in CommonOptions.Everywhere) root.Options.Add(option);
         root.Options.OfType<HelpOption>().Single().Action = new HelpText(around);
-        CliCommand[] commands =
-        [
-            new DemoCommand(), new NewCommand(), new AddCommand(), new UndoCommand(), new NextCommand(), new SteelCommand(), new ScoreCommand(), new WhyCommand(), new TodayCommand(),
-            new BookCommand(), new ReckonCommand(), new SettingsCommand(), new CheckUpCommand(), new PipeCommand(), new DocsCommand(),
-        ];
-        foreach (var command in commands) Hang(root, command, around);
+        var named = Array.Find(Commands, c => c.Name == first);
+        foreach (var (_, make) in named.Make is null ? Commands : [named]) Hang(root, make(), around);
         return root;
     }
 
@@ -29,7 +32,7 @@ internal static class CommandLine
         var screen = around.Screen;
         try
         {
-            var parsed = Tree(around).Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null, EnablePosixBundling = false });
+            var parsed = Tree(around, args.FirstOrDefault()).Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null, EnablePosixBundling = false });
             if (args.Length == 0)
             {
                 foreach (var line in HelpText.Lines(parsed.CommandResult.Command, screen.Width)) screen.Line(line);
