@@ -1,5 +1,3 @@
-using System.Collections.Frozen;
-
 namespace Closemown.Entries;
 
 /// <summary>What an entry is about: a cutting unit, a turf area, both or neither.</summary>
@@ -27,12 +25,13 @@ public enum Nature
 /// <summary>One kind of entry: its name, its fields and what must be there.</summary>
 public sealed class KindSpec
 {
-    private readonly FrozenDictionary<string, int> index;
+    // Not frozen, nor made by LINQ: both are slow to make, and every start makes one for each kind.
+    private readonly Dictionary<string, int> index = new(StringComparer.Ordinal);
 
     internal KindSpec(string name, Belongs belongs, Nature nature, string help, params FieldSpec[] fields)
     {
         (Name, Belongs, Nature, Help, Fields) = (name, belongs, nature, help, fields);
-        index = fields.Select((f, i) => (f.Name, i)).ToFrozenDictionary(p => p.Name, p => p.i, StringComparer.Ordinal);
+        for (var i = 0; i < fields.Length; i++) index.Add(fields[i].Name, i);
     }
 
     /// <summary>Its name in the contract, in kebab-case.</summary>

@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using static Closemown.Entries.FieldForms;
 
 namespace Closemown.Entries;
@@ -6,7 +5,7 @@ namespace Closemown.Entries;
 /// <summary>Every kind of entry there is.</summary>
 public static class Kinds
 {
-    private static readonly FrozenDictionary<string, KindSpec> ByName;
+    private static readonly Dictionary<string, KindSpec> ByName;
 
     static Kinds()
     {
@@ -16,7 +15,7 @@ public static class Kinds
             new("void", Belongs.Nothing, Nature.Action, "just takes out the entry named in voids") { Example = """{"kind":"void","voids":"01900000-0000-7000-8000-000000000001"}""" },
         ];
         All = [.. SteelKinds.All, .. TurfKinds.All, .. general];
-        ByName = All.ToFrozenDictionary(k => k.Name, StringComparer.Ordinal);
+        ByName = All.ToDictionary(k => k.Name, StringComparer.Ordinal);
     }
 
     public static IReadOnlyList<KindSpec> All { get; }
