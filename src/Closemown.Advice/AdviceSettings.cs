@@ -29,7 +29,7 @@ public sealed record AdviceSettings
     public double ReelUm { get; init; } = 3.9;
 
     /// <summary>A µm of bow carried forward beyond half the band: about what lapping it away takes.</summary>
-    public double BowUm { get; init; } = 6;
+    public double BowUm { get; init; } = 9;
 
     /// <summary>Guard on the pressing side, µm.</summary>
     public double GuardUm { get; init; } = 2.4;

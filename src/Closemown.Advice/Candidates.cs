@@ -47,7 +47,7 @@ internal static class Candidates
         }
         if (m.Upset is not null || (!m.EndsCompared && belief.TiltClicks.Sd > 2)) AddSquareUp(belief, actions);
         var worn = new SteelAction(belief.Track.Unit.Owns.Contains("grinder") ? "grind" : "repair");
-        if (InVain(m))
+        if (InVain(belief))
         {
             // More lapping will not help, and clicks do not sharpen: the file, then the grinder.
             List<SteelAction> steel = sitting.Has("stone") ? [worn] : [new("stone"), worn];
@@ -72,8 +72,12 @@ internal static class Candidates
         _ => a.Do == d.Do,
     };
 
-    /// <summary>Three rounds of lapping, the strip tried since, and it cuts no better.</summary>
-    public static bool InVain(BenchMemory m) => m.LapsInVain >= AdviceSettings.LapRounds && m.StillNotCutting;
+    /// <summary>Three rounds of lapping, the strip tried since, and it cuts no better; not where a bow holds the centre out of reach, which no file cures.</summary>
+    public static bool InVain(SteelBelief belief)
+    {
+        var (m, (low, high)) = (belief.Track.Memory, belief.Track.Unit.BandUm);
+        return m.LapsInVain >= AdviceSettings.LapRounds && m.StillNotCutting && Math.Abs(belief.BowUm.Mean) <= (high - low) / 2;
+    }
 
     /// <summary>Whether the ends are known to differ by something that tells them apart: drag, contact, a feeler, or an opening learned per side.</summary>
     public static bool MayDiffer(SteelBelief belief)

@@ -45,8 +45,19 @@ public sealed class Desk
     public Desk Before(int count)
     {
         var desk = new Desk(learning);
-        for (var i = 0; i < count; i++) desk.Add(arrived[i], hashes[i + 1]);
+        for (var i = 0; i < count; i++) desk.Load(arrived[i], hashes[i + 1]);
         return desk;
+    }
+
+    /// <summary>Takes in an entry of a book that is being opened: nothing is made of it before something is asked.</summary>
+    /// <param name="entry">The entry that arrived next.</param>
+    /// <param name="hash">The book's hash after it.</param>
+    public void Load(Entry entry, string hash)
+    {
+        ArgumentNullException.ThrowIfNull(entry);
+        Arrives(entry, hash);
+        tracks.Clear();
+        earlier.Clear();
     }
 
     /// <summary>Adds the entry that arrived next.</summary>
@@ -56,24 +67,13 @@ public sealed class Desk
     public ReadingSurprise? Add(Entry entry, string hash)
     {
         ArgumentNullException.ThrowIfNull(entry);
-        arrived.Add(entry);
-        hashes.Add(hash);
-        if (entry.Unit is { } named) units.Add(named);
         foreach (var (unit0, b) in beliefs) earlier[unit0] = b;
-        beliefs.Clear();
-        var inOrder = latest is null || EntryOrder.Instance.Compare(latest, entry) < 0;
-        if (inOrder) latest = entry;
-        // A void may have arrived before what it takes out.
-        var target = entry.Voids is not null || !inOrder || voided.Contains(entry.Id);
-        if (entry.Voids is { } v) voided.Add(v);
-        if (target || entry.Is("unit"))
+        if (!Arrives(entry, hash))
         {
-            standing = null;
             tracks.Clear();
             earlier.Clear();
             return entry.Unit is { } u && entry.Kind.Nature == Nature.Reading && Checks.Words.ContainsKey(entry.Kind.Name) ? Replayed(u, entry) : null;
         }
-        standing = null;
         ReadingSurprise? surprise = null;
         if (entry.Unit is { } unit && !tracks.ContainsKey(unit)) surprise = Replayed(unit, entry);
         else if (entry.Unit is { } known) surprise = tracks[known].Add(entry);
@@ -108,6 +108,22 @@ public sealed class Desk
     internal StepAdvice? Remembered(NextQuestion question, AdviceSettings settings, int count) =>
         advised.TryGetValue(question.Unit, out var g) && g.Count == count && g.Settings == settings
             && g.Question with { Now = question.Now } == question && question.Now - g.Question.Now < TimeSpan.FromHours(6) ? g.Advice : null;
+
+    /// <returns>Whether it only adds to what is there: else tracks must be made anew.</returns>
+    private bool Arrives(Entry entry, string hash)
+    {
+        arrived.Add(entry);
+        hashes.Add(hash);
+        if (entry.Unit is { } named) units.Add(named);
+        beliefs.Clear();
+        standing = null;
+        var inOrder = latest is null || EntryOrder.Instance.Compare(latest, entry) < 0;
+        if (inOrder) latest = entry;
+        // A void may have arrived before what it takes out.
+        var target = entry.Voids is not null || !inOrder || voided.Contains(entry.Id);
+        if (entry.Voids is { } v) voided.Add(v);
+        return !target && !entry.Is("unit");
+    }
 
     private ReadingSurprise? Replayed(string unit, Entry wanted)
     {

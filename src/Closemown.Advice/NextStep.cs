@@ -63,7 +63,7 @@ public sealed class NextStep
         var bench = best.Loss - (check is { Net: > WorthDoing } ? check.Net : 0) + open;
 
         if (leave <= bench + WorthDoing) return memory.FeelWanted ? FeelFirst(ranking, offers) : Mow(ranking, offers, leave);
-        if (!Candidates.InVain(memory) && (check is { Net: > WorthDoing } || (!sitting.Checked && check is not null))) return AskCheck(check, ranking, offers, forced: check.Net <= WorthDoing);
+        if (!Candidates.InVain(belief) && (check is { Net: > WorthDoing } || (!sitting.Checked && check is not null))) return AskCheck(check, ranking, offers, forced: check.Net <= WorthDoing);
         return Act(best, ranking, offers);
     }
 

@@ -37,7 +37,7 @@ public sealed class Conversation
         questions = new Questions(Desk, settings, phrasing);
         foreach (var stored in book.ReadAll())
         {
-            Desk.Add(stored.Entry, stored.Hash);
+            Desk.Load(stored.Entry, stored.Hash);
             if (stored.Entry.Area is { } area) areas.Add(area);
         }
         seen = Desk.LatestAt;

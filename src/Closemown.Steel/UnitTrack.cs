@@ -36,6 +36,9 @@ public sealed class UnitTrack
     private readonly Workspace space = new();
     private readonly Stack<ForwardPass> sparePasses = [];
     private List<Rival> rivals = [];
+    private List<Explanation> explanations = [];
+    private UnusualReading? explained;                   // the last one whose explanation was taken as what happened
+    private bool taken;
     private double sand = 1;
     private int step;
 
@@ -141,9 +144,6 @@ public sealed class UnitTrack
         return surprise;
     }
 
-    private List<Explanation> explanations = [];
-    private UnusualReading? explained;                   // the last one whose explanation was taken as what happened
-
     private void Explain()
     {
         if (unusual.Count == 0 || explained == unusual[^1] || explanations.Count == 0 || !moments.Exists(m => m.Entry.Id == unusual[^1].Entry.Id)) return;
@@ -151,8 +151,6 @@ public sealed class UnitTrack
         if (taken) explained = unusual[^1];
         taken = false;
     }
-
-    private bool taken;
 
     /// <summary>The ways to read the record that are still open: scatter of the main person and rival explanations, each with its weight.</summary>
     internal List<Reading> WaysToRead()
