@@ -32,7 +32,7 @@ public sealed record AdviceSettings
     public double BowUm { get; init; } = 9;
 
     /// <summary>Guard on the pressing side, µm.</summary>
-    public double GuardUm { get; init; } = 2.4;
+    public double GuardUm { get; init; } = 2.2;
 
     /// <summary>Share of its minutes that a check has to earn now; the rest it earns at the next mowings.</summary>
     public double CheckShare { get; init; } = 0.15;

@@ -22,7 +22,7 @@ public sealed class ChoicesTests
     public void A_um_of_the_knife_costs_1_1_and_of_the_reel_3_9() => Assert.Equal((1.1, 3.9), (Set.KnifeUm, Set.ReelUm));
 
     [Fact]
-    public void The_guard_on_the_pressing_side_is_2_4() => Assert.Equal(2.4, Set.GuardUm);
+    public void The_guard_on_the_pressing_side_is_2_2() => Assert.Equal(2.2, Set.GuardUm);
 
     [Fact]
     public void A_check_has_to_earn_a_share_of_0_15_of_its_minutes_now() => Assert.Equal(0.15, Set.CheckShare);
