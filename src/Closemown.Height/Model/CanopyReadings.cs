@@ -21,7 +21,7 @@ internal static class CanopyReadings
             return low < high ? [new(cut, low, high, sd, -1, -1)] : low == high ? [new(cut, low, low, sd, -1, -1)] : [];
         }
         var rounding = e.Number("stepMm") ?? RoundedTo(spots);
-        // Rounding well below the scatter only widens it (Sheppard 1898: the variance of a rounded value is step²/12 more); a coarse card keeps its interval.
+        // Rounding well below the scatter only widens it (Sheppard 1898, from memory: the variance of a rounded value is step²/12 more); a coarse card keeps its interval.
         if (rounding <= sd) return [new(cut, spots.Average(), spots.Average(), Math.Sqrt(((sd * sd) + (rounding * rounding / 12)) / spots.Count), -1, -1)];
         return [.. spots.Select(mm => new HeightReading(cut, mm - (rounding / 2), mm + (rounding / 2), sd, -1, -1))];
     }

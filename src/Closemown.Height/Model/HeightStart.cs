@@ -27,7 +27,7 @@ internal static class HeightStart
         for (var a = 0; a < HeightLayout.AreaCount; a++) One(chain, HeightLayout.Sink + a, unit.Start("sinkMm", HeightDefaults.SinkMm));
     }
 
-    /// <summary>A share of a turn as mm: the product of two independent numbers, by its mean and spread (Goodman 1960, J. Am. Stat. Assoc. 55:708, exact for these).</summary>
+    /// <summary>A share of a turn as mm: the product of two independent numbers, by its mean and spread (Goodman 1960, J. Am. Stat. Assoc. 55:708, from memory).</summary>
     private static Prior Times(Prior share, Prior mm) => new(share.Mean * mm.Mean,
         Math.Sqrt((share.Sd * share.Sd * mm.Mean * mm.Mean) + (mm.Sd * mm.Sd * share.Mean * share.Mean) + (share.Sd * share.Sd * mm.Sd * mm.Sd)));
 

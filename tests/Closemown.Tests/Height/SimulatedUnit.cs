@@ -32,6 +32,9 @@ internal sealed class SimulatedUnit
 
     public int Gauged { get; private set; }
 
+    /// <summary>The truth behind what is estimated, by side: height with tight nuts, mm a turn, lost motion in mm.</summary>
+    public (double Bench, double MmPerTurn, double LostMm) Truth(int side) => (lockedAt[side], mm[side], lost[side]);
+
     /// <summary>How far the side that is furthest off is from what was wanted, mm.</summary>
     public double OffMm(BenchPair wanted) => Math.Max(Math.Abs(lockedAt[0] - wanted.LeftMm), Math.Abs(lockedAt[1] - wanted.RightMm));
 
