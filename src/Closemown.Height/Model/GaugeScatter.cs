@@ -36,7 +36,9 @@ public sealed record ReaderScatter(string By, int Readings, IReadOnlyList<double
         get
         {
             var mean = SdMm.Zip(Weights, (s, w) => s * w).Sum();
-            return new(mean, Math.Sqrt(SdMm.Zip(Weights, (s, w) => w * (s - mean) * (s - mean)).Sum()));
+            // The grid's steps are a factor of 1.4 apart: it cannot say more than about a tenth, however many readings there are.
+            const double Grid = 0.1;
+            return new(mean, Math.Sqrt(SdMm.Zip(Weights, (s, w) => w * (s - mean) * (s - mean)).Sum() + (Grid * mean * Grid * mean)));
         }
     }
 }
