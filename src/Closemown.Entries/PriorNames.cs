@@ -7,5 +7,7 @@ public static class PriorNames
     [
         "clearanceUm", "edgeUm", "bowUm", "stripUm", "clickUm", "lostMotionUm", "openingUmPerHour", "openingUmPerOuting",
         "dullingUmPerHour", "lapUmPerMinute", "touchUm", "paperOffsetUm",
+        "benchMm", "screwMmPerTurn", "pullShare", "lostTurns", "lockShiftMm", "gaugeSdMm", "gaugeZeroMm",
+        "sinkMm", "sinkWetMm", "sinkSoftMm", "sinkGroovedMm",
     ];
 }

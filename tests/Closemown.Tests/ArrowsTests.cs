@@ -12,6 +12,7 @@ public sealed class ArrowsTests
         ["Closemown.Estimation"] = [],
         ["Closemown.Entries"] = ["Closemown.Quantities"],
         ["Closemown.Steel"] = ["Closemown.Entries", "Closemown.Estimation", "Closemown.Quantities"],
+        ["Closemown.Height"] = ["Closemown.Entries", "Closemown.Estimation", "Closemown.Quantities"],
         ["Closemown.Advice"] = ["Closemown.Steel", "Closemown.Entries", "Closemown.Estimation", "Closemown.Quantities"],
         ["Closemown.Book"] = ["Closemown.Entries", "Closemown.Quantities"],
         ["Closemown.Pipe"] = ["Closemown.Advice", "Closemown.Book", "Closemown.Entries", "Closemown.Steel", "Closemown.Quantities"],

@@ -1,0 +1,314 @@
+using Closemown.Entries;
+using Closemown.Estimation;
+
+namespace Closemown.Height;
+
+/// <summary>What an entry's reading was worth: how odd it was, before it was seen.</summary>
+/// <param name="At">Probability of a reading at least this odd, by station (<c>left</c>, <c>right</c>); empty for a standing height.</param>
+/// <param name="All">The same over all that was read.</param>
+public sealed record HeightSurprise(IReadOnlyList<(string Station, double P)> At, double All);
+
+/// <summary>A unit's entries walked through in order: the chain of heights they make and a running belief.</summary>
+/// <remarks>The running belief serves what must be known at once: how odd a reading is, how much the gauge scatters, whether slack is gone.
+/// What people see comes from the whole chain (<see cref="HeightBelief"/>). Entries must be added in order of (at, id).</remarks>
+public sealed class HeightTrack
+{
+    /// <summary>A sitting at the bench ends with a mowing or after so many hours.</summary>
+    public const double SittingHours = 6;
+
+    private readonly ChainModel chain = new(HeightLayout.StateNames, HeightLayout.ConstantNames);
+    private readonly List<(int Factor, double SdMm, int Hand)> gaugeFactors = [];
+    private readonly Dictionary<int, double> overridden = [];
+    private readonly List<Entry> study = [];
+    private readonly MowingMemory mowings = new();
+    private readonly List<Entry> unitEntries = [];
+    private RunningHeight running;
+    private GaugeDoubt? doubt;
+    private (Slack Left, Slack Right) slack = (Slack.Unknown, Slack.Unknown);
+    private DateTimeOffset? lastBench;
+    private bool knocked, lockedRead, unlockedRead, told;
+    private int step;
+
+    /// <summary>Starts a unit with nothing but its description.</summary>
+    /// <param name="unit">The description: starting values come from it.</param>
+    /// <param name="learnScatter">Whether each person's scatter with the gauge is learned.</param>
+    public HeightTrack(HeightUnit unit, bool learnScatter = true)
+    {
+        ArgumentNullException.ThrowIfNull(unit);
+        Unit = unit;
+        step = chain.AddStep();
+        HeightStart.AddTo(chain, unit);
+        running = new RunningHeight(Solver.Solve(chain).LastState(), learnScatter ? GaugeScatter.Factors : GaugeScatter.Fixed,
+            unit.Priors.TryGetValue("gaugeSdMm", out var p) && p.Mean > 0 ? p : null);
+    }
+
+    public HeightUnit Unit { get; private set; }
+
+    /// <summary>Gauge readings so far, one a side.</summary>
+    public int Readings { get; private set; }
+
+    /// <summary>Whether the nuts are loose: a screw was turned since they were tightened.</summary>
+    public bool Loose { get; private set; }
+
+    /// <summary>Whether both sides were read since a screw was last turned.</summary>
+    public bool ReadSinceTurn => readSince == 3;
+
+    private int readSince;
+
+    /// <summary>Whether screws were ever turned in this record.</summary>
+    public bool EverTurned { get; private set; }
+
+    /// <summary>Slack of each screw.</summary>
+    public (Slack Left, Slack Right) ScrewSlack => slack;
+
+    /// <summary>Whether the last odd reading still waits for another to say what it was.</summary>
+    public bool InDoubt => doubt is not null;
+
+    /// <summary>How often what was said of the next gauge reading came true.</summary>
+    public HeightScore Score { get; } = new();
+
+    /// <summary>What is known of each person's scatter.</summary>
+    public IReadOnlyList<ReaderScatter> People => [.. running.People(Unit.GaugeSdMm)];
+
+    /// <summary>The area last mown by this unit, or null.</summary>
+    public string? LastArea => mowings.LastArea;
+
+    /// <summary>Whether locked and unlocked readings both exist: only then is the shift by locking known.</summary>
+    public bool LockShiftLearnt => lockedRead && unlockedRead;
+
+    /// <summary>The chain so far, for the solver.</summary>
+    public ChainModel Chain => chain;
+
+    /// <summary>The running belief.</summary>
+    public GaussianState Running => running.Current;
+
+    /// <summary>All entries of one unit, and what is read on the turf it mows, as a track.</summary>
+    /// <param name="name">The unit.</param>
+    /// <param name="standing">Standing entries in order; those that do not concern it are passed over.</param>
+    /// <param name="learnScatter">As for the constructor.</param>
+    public static HeightTrack Of(string name, IReadOnlyList<Entry> standing, bool learnScatter = true)
+    {
+        ArgumentNullException.ThrowIfNull(standing);
+        var track = new HeightTrack(HeightUnit.Of(name, standing.Where(e => e.Unit == name && e.Is("unit"))), learnScatter);
+        foreach (var e in standing) track.Add(e);
+        return track;
+    }
+
+    /// <summary>Adds the next entry.</summary>
+    /// <returns>How odd its reading was; null for what is no reading of this unit's height.</returns>
+    public HeightSurprise? Add(Entry e)
+    {
+        ArgumentNullException.ThrowIfNull(e);
+        if (e.Is("canopy")) return Canopy(e);
+        mowings.Look(e);
+        if (e.Is("mow")) Mown(e);
+        if (e.Unit != Unit.Name) return null;
+        switch (e.Kind.Name)
+        {
+            case "unit":
+                unitEntries.Add(e);
+                Unit = HeightUnit.Of(Unit.Name, unitEntries) with { Priors = Unit.Priors };
+                break;
+            case "screw":
+                Bench(e);
+                Turn(new(e.Number("leftTurns") ?? 0, e.Number("rightTurns") ?? 0));
+                break;
+            case "locked":
+                Bench(e);
+                Tighten();
+                break;
+            case "gauge" when e.Word("study") is not null && e.Word("setting") is not null:
+                study.Add(e);
+                Study(e);
+                break;
+            case "gauge":
+                Bench(e);
+                return Gauge(e);
+            case "strike":
+                Move(HeightSteps.Strike());
+                break;
+            case "grind" when e.Word("what") != "reel":
+                Move(HeightSteps.Grind());
+                break;
+            case "rebuild":
+                Move(HeightSteps.Rebuild());
+                slack = (Slack.Unknown, Slack.Unknown);
+                break;
+        }
+        return null;
+    }
+
+    /// <summary>Terms of the height cut on an area, as a sum of the present state and the constants.</summary>
+    internal Term[] CutTerms(string? area, bool wet, bool? soft, int? grooved = null) =>
+    [
+        Term.State(0, HeightLayout.Left, 0.5), Term.State(0, HeightLayout.Right, 0.5), Term.State(0, HeightLayout.Grain, 1),
+        .. SinkTerms(area, wet, soft, grooved).Select(t => Term.Constant(t.Index, -t.Weight)),
+    ];
+
+    /// <summary>Terms of what the gauge reads more than is cut, the grain apart: gauge zero and sink.</summary>
+    internal Term[] SinkTerms(string? area, bool wet, bool? soft, int? grooved = null)
+    {
+        var terms = new List<Term> { Term.Constant(HeightLayout.Zero, 1), Term.Constant(HeightLayout.Sink + mowings.Slot(area ?? mowings.LastArea), 1) };
+        if (wet) terms.Add(Term.Constant(HeightLayout.SinkWet, 1));
+        if ((soft ?? mowings.Soft(area ?? mowings.LastArea)) is { } s) terms.Add(Term.Constant(HeightLayout.SinkSoft, s ? 0.5 : -0.5));
+        if ((grooved ?? (Unit.Grooved ? 1 : 0)) == 1) terms.Add(Term.Constant(HeightLayout.SinkGrooved, 1));
+        return [.. terms];
+    }
+
+    /// <summary>The scatters of the main person that are still open, each with its weight.</summary>
+    internal List<(double Weight, Dictionary<int, double> SpreadOf)> WaysToRead()
+    {
+        const double Least = 0.05;
+        var weights = running.Weights(running.Main);
+        var kept = Enumerable.Range(0, weights.Length).Where(g => weights[g] >= Least * weights.Max()).ToList();
+        var sum = kept.Sum(g => weights[g]);
+        return [.. kept.OrderByDescending(g => weights[g]).Select(g => (weights[g] / sum, Spread(g)))];
+
+        Dictionary<int, double> Spread(int g)
+        {
+            var best = running.BestFactors;
+            best[running.Main] = running.Factor(g);
+            var spread = new Dictionary<int, double>(overridden);
+            foreach (var (factor, sd, hand) in gaugeFactors)
+            {
+                if (best[hand] != 1) spread.TryAdd(factor, sd * best[hand]);
+            }
+            return spread;
+        }
+    }
+
+    /// <summary>A copy of the running belief to look ahead with.</summary>
+    internal ForwardPass Ahead() => new(running.Current);
+
+    private void Bench(Entry e)
+    {
+        if (lastBench is { } before && !knocked && (e.At - before).TotalHours > SittingHours) Move(HeightSteps.Knock());
+        (lastBench, knocked) = (e.At, false);
+    }
+
+    private void Turn(ScrewTurns turns)
+    {
+        if (turns is { Left: 0, Right: 0 }) return;
+        Move(HeightSteps.Turn(turns, slack, running.Current, out slack));
+        (Loose, EverTurned, readSince, told) = (true, true, 0, false);
+    }
+
+    private void Tighten()
+    {
+        if (Loose) Move(HeightSteps.Tighten());
+        Loose = false;
+    }
+
+    private HeightSurprise? Gauge(Entry e)
+    {
+        var locked = e.Flag("locked") ?? !Loose;
+        if (locked) Tighten();
+        else Loose = true;                                // read loose: they will be tightened again, which scatters
+        if (locked) lockedRead = true;
+        else unlockedRead = true;
+        var hand = running.HandOf(e.By ?? "");
+        var reads = new List<HeightReading>(2);
+        for (var side = 0; side < 2; side++)
+        {
+            if (e.Number(side == 0 ? "leftMm" : "rightMm") is not { } mm) continue;
+            Term[] terms = locked ? [Term.State(0, side, 1)] : [Term.State(0, side, 1), Term.Constant(HeightLayout.Lock + side, -1)];
+            reads.Add(new(terms, mm, mm, Unit.GaugeSdMm, hand, side));
+        }
+        if (reads.Count == 0) return null;
+        var at = reads.Select(r => (Station: r.Station == 0 ? Stations.Left : Stations.Right, P: running.Surprise(r))).ToList();
+        foreach (var (_, p) in at) Score.Add(p);
+        Observe(reads, [.. at.Select(a => a.P)]);
+        Readings += reads.Count;
+        foreach (var r in reads) readSince |= 1 << r.Station;
+        told = true;
+        return new(at, Surprise.OfSeveral([.. at.Select(a => a.P)]));
+    }
+
+    /// <summary>Readings of the gauge join the chain; an odd one opens a doubt, the next one closes it.</summary>
+    private void Observe(List<HeightReading> reads, double[] p)
+    {
+        var odd = Readings >= 2 ? Enumerable.Range(0, reads.Count).Where(i => p[i] < GaugeDoubt.OddBelow).Select(i => reads[i].Station).ToList() : [];
+        var opens = doubt is null && odd.Count > 0;
+        var moveFactor = chain.FactorCount;
+        if (opens) Move(new HeightStep());                // a place to lay a move to that nobody entered
+        var first = gaugeFactors.Count;
+        var before = opens ? running.Copy() : null;
+        foreach (var r in reads)
+        {
+            gaugeFactors.Add((r.AddTo(chain, step), r.SdMm, r.Hand));
+            running.Observe(r);
+        }
+        if (opens)
+        {
+            var factors = reads.Select((r, i) => (r.Station, gaugeFactors[first + i].Factor)).Where(f => odd.Contains(f.Station)).ToList();
+            doubt = new GaugeDoubt(before!, reads, odd, moveFactor, [.. factors.Select(f => f.Factor)]);
+            return;
+        }
+        if (doubt is null) return;
+        doubt.Observe(reads);
+        if (!doubt.Decided(running, reads)) return;
+        if (doubt.Taken is { } taken)
+        {
+            running = taken.Belief;
+            foreach (var (factor, sd) in taken.Spread) overridden[factor] = sd;
+        }
+        doubt = null;
+    }
+
+    private void Study(Entry e)
+    {
+        // Readings of one setting and side by one person: each further one adds one degree of freedom of pure repeats.
+        for (var side = 0; side < 2; side++)
+        {
+            var field = side == 0 ? "leftMm" : "rightMm";
+            if (e.Number(field) is not { } mm) continue;
+            var earlier = study.Where(s => s != e && s.Word("study") == e.Word("study") && s.Word("setting") == e.Word("setting") && s.By == e.By)
+                .Select(s => s.Number(field)).OfType<double>().ToList();
+            if (earlier.Count == 0) continue;
+            var gap = mm - earlier.Average();
+            running.ObserveRepeats(running.HandOf(e.By ?? ""), gap * gap * earlier.Count / (earlier.Count + 1), 1, Unit.GaugeSdMm);
+        }
+    }
+
+    private void Mown(Entry e)
+    {
+        mowings.Mown(e, e.Unit == Unit.Name);
+        if (e.Unit != Unit.Name) return;
+        if (lastBench is not null && !knocked)
+        {
+            Move(HeightSteps.Knock());
+            knocked = true;
+        }
+        if (told || e.Number("benchMm") is not { } mm) return;
+        // Nothing was gauged since the screws were turned: what the person says it stood at is a rough reading of both sides.
+        var read = new HeightReading([Term.State(0, HeightLayout.Left, 0.5), Term.State(0, HeightLayout.Right, 0.5)], mm, mm, HeightDefaults.ToldBenchSdMm, -1, -1);
+        Plain(read);
+        told = true;
+    }
+
+    private HeightSurprise? Canopy(Entry e)
+    {
+        if (e.Word("when") != "after" || mowings.MownFor(e) is not { } mowing) return null;
+        if (mowing.FirstReading) Move(HeightSteps.NewMowing());
+        var reads = CanopyReadings.Of(e, CutTerms(mowing.Area, mowing.Wet, mowing.Soft));
+        if (reads.Count == 0) return null;
+        var p = Surprise.OfSeveral([.. reads.Select(running.Surprise)]);
+        foreach (var r in reads) Plain(r);
+        return new([], p);
+    }
+
+    private void Plain(HeightReading read)
+    {
+        read.AddTo(chain, step);
+        running.Observe(read);
+        doubt?.Observe([read]);
+    }
+
+    private void Move(HeightStep s)
+    {
+        s.AddTo(chain);
+        step++;
+        running.Move(s);
+        doubt?.Move(s);
+    }
+}

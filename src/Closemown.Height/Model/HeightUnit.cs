@@ -1,0 +1,63 @@
+using Closemown.Entries;
+
+namespace Closemown.Height;
+
+/// <summary>What is known by description of a unit that stands on rollers; unknown things stay unknown.</summary>
+public sealed record HeightUnit
+{
+    public required string Name { get; init; }
+
+    /// <summary>What a turn raises its side as told (thread × lever), mm, or null.</summary>
+    public double? ToldMmPerTurn { get; init; }
+
+    /// <summary>Whether the front roller is grooved; not told counts as smooth.</summary>
+    public bool Grooved { get; init; }
+
+    /// <summary>What the bedknife reaches below its edge, mm, or null.</summary>
+    public double? LipMm { get; init; }
+
+    /// <summary>Rollers and edge, or null while they are not told.</summary>
+    public RollerGeometry? Geometry { get; init; }
+
+    /// <summary>Starting values of the person's own.</summary>
+    public IReadOnlyDictionary<string, Prior> Priors { get; init; } = new Dictionary<string, Prior>();
+
+    /// <summary>The starting value of that name: the person's own, or the default.</summary>
+    public Prior Start(string name, Prior byDefault) => Priors.TryGetValue(name, out var p) ? p : byDefault;
+
+    /// <summary>What a turn raises its side before the record has taught anything, mm.</summary>
+    public Prior MmPerTurnStart => Priors.TryGetValue("screwMmPerTurn", out var p) ? p
+        : ToldMmPerTurn is { } told ? new(told, told * HeightDefaults.ToldThreadShare)
+        : HeightDefaults.MmPerTurn;
+
+    /// <summary>Scatter of the gauge before it is learned, mm.</summary>
+    public double GaugeSdMm => Priors.TryGetValue("gaugeSdMm", out var p) && p.Mean > 0 ? p.Mean : HeightDefaults.GaugeSdMm;
+
+    /// <summary>All <c>unit</c> entries of that unit in order: a later one changes only the fields it names.</summary>
+    public static HeightUnit Of(string name, IEnumerable<Entry> unitEntries)
+    {
+        ArgumentNullException.ThrowIfNull(unitEntries);
+        var entries = unitEntries.ToList();
+        double? pitch = null, lever = null, lip = null;
+        string? roller = null;
+        var priors = new Dictionary<string, Prior>();
+        foreach (var e in entries)
+        {
+            pitch = e.Number("screwMmPerTurn") ?? pitch;
+            lever = e.Number("screwLever") ?? lever;
+            lip = e.Number("lipMm") ?? lip;
+            roller = e.Word("rollerKind") ?? roller;
+            foreach (var (key, prior) in e.Priors("priors") ?? new Dictionary<string, Prior>()) priors[key] = prior;
+        }
+        return new()
+        {
+            Name = name,
+            // A lever told without a thread says how the untold thread arrives.
+            ToldMmPerTurn = pitch is null && lever is null ? null : (pitch ?? HeightDefaults.MmPerTurn.Mean) * (lever ?? 1),
+            Grooved = roller == "grooved",
+            LipMm = lip,
+            Geometry = RollerGeometry.Of(entries),
+            Priors = priors,
+        };
+    }
+}
