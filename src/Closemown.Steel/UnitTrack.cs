@@ -303,7 +303,7 @@ public sealed class UnitTrack
     {
         var factors = running.BestFactors;
         factors[running.Main] = running.Factor(factor);
-        return Solver.SolveIn(space, chain, new SolveOptions { SweepTolerance = 1e-6, SpreadByGroup = factors, SpreadOf = SpreadOf(r) }).LogEvidence;
+        return Solver.SolveIn(space, chain, new SolveOptions { SweepTolerance = 1e-3, SpreadByGroup = factors, SpreadOf = SpreadOf(r) }).LogEvidence;
     }
 
     /// <summary>Whether enough was read since: a mistaken reading by two more of its station, a jump by one more than the first that showed it.</summary>
