@@ -37,15 +37,15 @@ def side_view():
     out.append(text(650, GROUND + 18, "plane under both rollers", "end"))
     turf = GROUND - SINK * HIGH * SCALE
     out.append(line(40, turf, 640, turf, "turf"))
-    out.append(text(40, GROUND + 18, "green: where the turf carries, the rollers sink in"))
+    out.append(text(40, GROUND + 36, "green: where the turf carries, the rollers sink in"))
     ex, ey = OX + EDGE_X * SCALE, GROUND - BENCH * HIGH * SCALE
     lip = ey + LIP * HIGH * SCALE
     out.append(f'<path class="knife" d="M {ex:.1f} {ey:.1f} l 46 -12 l 0 10 L {ex + 14:.1f} {lip:.1f} Z"/>')
     out.append(text(ex + 50, ey - 10, "bedknife"))
     out += [arrow(ex - 6, ey, GROUND), text(ex - 10, ey + 10, "bench height", "end")]
-    out += [arrow(ex + 28, lip, turf), text(ex + 34, (lip + turf) / 2 + 4, "knife clear")]
+    out += [arrow(ex + 28, lip, turf), text(ex + 28, GROUND + 18, "knife clear", "middle")]
     out += [arrow(ex + 130, turf, GROUND), text(ex + 126, GROUND + 18, "sink")]
-    out += [arrow(ex + 80, ey, turf), text(ex + 86, ey + 10, "height cut"), text(ex + 86, ey + 26, "= bench − sink")]
+    out += [arrow(ex + 80, ey, turf), text(ex + 86, ey + 10, "height cut"), text(ex + 86, ey + 25, "= bench − sink")]
     out += [line(ex, ey, ex + 80, ey)]
     return out
 
