@@ -166,13 +166,7 @@ internal sealed class RunningBelief
             }
         }
 
-        public double[] Weights()
-        {
-            var top = Log[Best];
-            var w = Array.ConvertAll(Log, l => Math.Exp(l - top));
-            var sum = w.Sum();
-            return Array.ConvertAll(w, x => x / sum);
-        }
+        public double[] Weights() => LogWeights.Shares(Log);
 
         public void CopyFrom(Hand other)
         {

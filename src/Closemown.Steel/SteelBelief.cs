@@ -16,7 +16,7 @@ public sealed class SteelBelief
     {
         (Track, this.parts) = (track, parts);
         Posterior = parts[0].Posterior;
-        Last = Mixture.Of(Parts);
+        Last = GaussianMixture.Of(Parts);
     }
 
     public UnitTrack Track { get; }

@@ -173,7 +173,7 @@ public sealed class UnitTrack
         {
             var factors = (double[])best.Clone();
             factors[main] = running.Factor(g);
-            var name = $"{string.Join('/', factors)}{(r is null || r.Moment < 0 ? "" : $" {r.Kind} {moments[r.Moment].Entry.Id} {r.Read} {r.Jump?.OffsetUm(0)} {r.Jump?.OffsetUm(1)}")}";
+            var name = $"{string.Join('/', factors)}{(r is null || r.Moment < 0 ? "" : $" {r.Kind} {moments[r.Moment].Entry.Id} {r.Read} {r.Jump?.Offset(0)} {r.Jump?.Offset(1)}")}";
             ways.Add(new(factors, r, weight, name));
         }
     }
@@ -250,7 +250,7 @@ public sealed class UnitTrack
         foreach (var move in moves)
         {
             m.MoveFactor = chain.FactorCount;
-            for (var i = 0; i < m.MoveSdUm.Length; i++) m.MoveSdUm[i] = move.SdUm(i);
+            for (var i = 0; i < m.MoveSdUm.Length; i++) m.MoveSdUm[i] = move.Sd(i);
             Move(move);
         }
         if (m.Jump is { } jump) Move(jump);
@@ -327,7 +327,7 @@ public sealed class UnitTrack
         for (var i = 0; i < Layout.StateSize; i++)
         {
             // A solution can be given other spreads but no other shift, so what the jump shifts is counted as spread.
-            var (jump, shift) = (r.Jump!.SdUm(i), r.Jump.OffsetUm(i));
+            var (jump, shift) = (r.Jump!.Sd(i), r.Jump.Offset(i));
             spread[m.MoveFactor + i] = Math.Sqrt((m.MoveSdUm[i] * m.MoveSdUm[i]) + (jump * jump) + (shift * shift));
         }
         return spread;

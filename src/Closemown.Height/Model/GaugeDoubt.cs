@@ -31,7 +31,7 @@ internal sealed class GaugeDoubt
         foreach (var side in odd) jump.Noise(side, MovedMm);
         moved.Move(jump);
         foreach (var r in reads) moved.Observe(r);
-        others.Add((moved, Math.Log(Moved), odd.ToDictionary(side => moveFactor + side, jump.SdMm)));
+        others.Add((moved, Math.Log(Moved), odd.ToDictionary(side => moveFactor + side, jump.Sd)));
     }
 
     /// <summary>The explanation that was taken instead of chance; null for chance.</summary>

@@ -19,7 +19,7 @@ public sealed class HeightBelief
         Track = track;
         Posterior = parts[0].Posterior;
         Parts = [.. parts.Select(p => (p.Last, p.Weight))];
-        Last = HeightMixture.Of(Parts);
+        Last = GaussianMixture.Of(Parts);
     }
 
     public HeightTrack Track { get; }

@@ -140,12 +140,6 @@ internal sealed class RunningHeight
 
         public int Best => Array.IndexOf(Log, Log.Max());
 
-        public double[] Weights()
-        {
-            var top = Log.Max();
-            var w = Array.ConvertAll(Log, l => Math.Exp(l - top));
-            var sum = w.Sum();
-            return Array.ConvertAll(w, x => x / sum);
-        }
+        public double[] Weights() => LogWeights.Shares(Log);
     }
 }

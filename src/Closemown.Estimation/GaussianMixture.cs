@@ -1,12 +1,13 @@
-using Closemown.Estimation;
-
-namespace Closemown.Height;
+namespace Closemown.Estimation;
 
 /// <summary>One Gaussian with the mean and covariance of a mixture of several.</summary>
-internal static class HeightMixture
+public static class GaussianMixture
 {
+    /// <summary>That Gaussian; a single part is returned as it is.</summary>
+    /// <param name="parts">At least one belief over the same unknowns, with weights that sum to 1.</param>
     public static GaussianState Of(IReadOnlyList<(GaussianState Belief, double Weight)> parts)
     {
+        ArgumentNullException.ThrowIfNull(parts);
         var first = parts[0].Belief;
         if (parts.Count == 1) return first;
         var n = first.Size;
