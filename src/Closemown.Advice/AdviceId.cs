@@ -4,36 +4,86 @@ using System.Text;
 namespace Closemown.Advice;
 
 /// <summary>The name of an advice: the question and the state of the book it was given on, so that any process can give it again.</summary>
-/// <remarks>Form: <c>next-COUNT-HASH-QUESTION</c>; COUNT entries had arrived, HASH is the start of the book's hash then, QUESTION is base64url.</remarks>
+/// <remarks>Form: <c>next-COUNT-HASH-QUESTION</c>, <c>height-…</c> for setting a height; COUNT entries had arrived, HASH is the start of the book's hash then, QUESTION is base64url.</remarks>
 public static class AdviceId
 {
     private const int HashLength = 8;
+
+    private const string Steel = "next", Setting = "height";
 
     public static string Of(NextQuestion q, int count, string hash)
     {
         ArgumentNullException.ThrowIfNull(q);
         ArgumentNullException.ThrowIfNull(hash);
-        var text = string.Join('\n', q.Now.UtcTicks.ToString(CultureInfo.InvariantCulture), q.AtBench ? "1" : "0", q.PriceOfMinute.ToString("R", CultureInfo.InvariantCulture), q.Unit);
-        return $"next-{count.ToString(CultureInfo.InvariantCulture)}-{Start(hash)}-{Convert.ToBase64String(Encoding.UTF8.GetBytes(text)).TrimEnd('=').Replace('+', '.').Replace('/', '_')}";
+        return Of(Steel, count, hash, q.Now.UtcTicks.ToString(CultureInfo.InvariantCulture), q.AtBench ? "1" : "0", N(q.PriceOfMinute), q.Unit);
+    }
+
+    public static string Of(AimQuestion q, int count, string hash)
+    {
+        ArgumentNullException.ThrowIfNull(q);
+        ArgumentNullException.ThrowIfNull(hash);
+        return Of(Setting, count, hash, q.Now.UtcTicks.ToString(CultureInfo.InvariantCulture), q.BenchMm is { } b ? N(b) : "", q.CutMm is { } c ? N(c) : "",
+            N(q.TolMm), N(q.Probability), Convert.ToBase64String(Encoding.UTF8.GetBytes(q.Area ?? "")), q.Unit);
+    }
+
+    /// <summary>Whether an id names an advice about the steel.</summary>
+    public static bool IsSteel(string id)
+    {
+        ArgumentNullException.ThrowIfNull(id);
+        return id.StartsWith(Steel + "-", StringComparison.Ordinal);
     }
 
     /// <summary>Reads an id; false where the text is none.</summary>
     public static bool TryRead(string id, out NextQuestion? question, out int count, out string hash)
     {
+        question = null;
+        // The unit comes last: its name may hold a line break.
+        if (Read(id, Steel, 4, out count, out hash) is not { } q || !Ticks(q[0], out var now) || !Positive(q[2], out var price)) return false;
+        question = new(q[3], now, q[1] == "1", price);
+        return true;
+    }
+
+    /// <summary>Reads an id of setting a height; false where the text is none.</summary>
+    public static bool TryReadAim(string id, out AimQuestion? question, out int count, out string hash)
+    {
+        question = null;
+        if (Read(id, Setting, 7, out count, out hash) is not { } q || !Ticks(q[0], out var now) || !Positive(q[3], out var tol) || !Positive(q[4], out var sure) || sure is < 0.5 or >= 1) return false;
+        double bench = 0, cut = 0;
+        if ((q[1].Length > 0 && !Positive(q[1], out bench)) || (q[2].Length > 0 && !Positive(q[2], out cut)) || (q[1].Length > 0) == (q[2].Length > 0)) return false;
+        var area = new byte[q[5].Length];
+        if (!Convert.TryFromBase64String(q[5], area, out var n)) return false;
+        question = new(q[6], now, q[1].Length > 0 ? bench : null, q[2].Length > 0 ? cut : null, n == 0 ? null : Encoding.UTF8.GetString(area, 0, n), tol, sure);
+        return true;
+    }
+
+    private static string Of(string about, int count, string hash, params string[] fields) =>
+        $"{about}-{count.ToString(CultureInfo.InvariantCulture)}-{Start(hash)}-{Convert.ToBase64String(Encoding.UTF8.GetBytes(string.Join('\n', fields))).TrimEnd('=').Replace('+', '.').Replace('/', '_')}";
+
+    private static string[]? Read(string id, string about, int fields, out int count, out string hash)
+    {
         ArgumentNullException.ThrowIfNull(id);
-        (question, count, hash) = (null, 0, "");
+        (count, hash) = (0, "");
         var parts = id.Split('-', 4);
-        if (parts.Length != 4 || parts[0] != "next" || !int.TryParse(parts[1], NumberStyles.None, CultureInfo.InvariantCulture, out count)) return false;
+        if (parts.Length != 4 || parts[0] != about || !int.TryParse(parts[1], NumberStyles.None, CultureInfo.InvariantCulture, out count)) return null;
         hash = parts[2];
         var base64 = parts[3].Replace('.', '+').Replace('_', '/');
         var bytes = new byte[base64.Length];
-        if (!Convert.TryFromBase64String(base64.PadRight((base64.Length + 3) / 4 * 4, '='), bytes, out var n)) return false;
-        var q = Encoding.UTF8.GetString(bytes, 0, n).Split('\n', 4);             // the unit comes last: its name may hold a line break
-        if (q.Length != 4 || !long.TryParse(q[0], NumberStyles.None, CultureInfo.InvariantCulture, out var ticks) || ticks > DateTimeOffset.MaxValue.Ticks
-            || !double.TryParse(q[2], NumberStyles.Float, CultureInfo.InvariantCulture, out var price) || !(price > 0)) return false;
-        question = new(q[3], new DateTimeOffset(ticks, TimeSpan.Zero), q[1] == "1", price);
+        if (!Convert.TryFromBase64String(base64.PadRight((base64.Length + 3) / 4 * 4, '='), bytes, out var n)) return null;
+        var read = Encoding.UTF8.GetString(bytes, 0, n).Split('\n', fields);
+        return read.Length == fields ? read : null;
+    }
+
+    private static bool Ticks(string text, out DateTimeOffset at)
+    {
+        at = default;
+        if (!long.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var ticks) || ticks > DateTimeOffset.MaxValue.Ticks) return false;
+        at = new(ticks, TimeSpan.Zero);
         return true;
     }
+
+    private static bool Positive(string text, out double value) => double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out value) && value > 0 && double.IsFinite(value);
+
+    private static string N(double x) => x.ToString("R", CultureInfo.InvariantCulture);
 
     /// <summary>Whether a book's hash is the one an id was made on.</summary>
     public static bool Fits(string start, string hash)

@@ -1,3 +1,4 @@
+using Closemown.Height;
 using Closemown.Steel;
 
 namespace Closemown.Advice;
@@ -9,6 +10,11 @@ public sealed record AdviceStep(string Do)
     public int? Left { get; init; }
 
     public int? Right { get; init; }
+
+    /// <summary>Turns of the height screws, + raises; for <c>screw</c>.</summary>
+    public double? LeftTurns { get; init; }
+
+    public double? RightTurns { get; init; }
 
     /// <summary>Minutes of lapping; for <c>lap</c>.</summary>
     public double? LapMinutes { get; init; }
@@ -39,6 +45,12 @@ public sealed record AdviceStep(string Do)
     /// <summary>What the step should lead to; null for a check.</summary>
     public ExpectedNip? Expect { get; init; }
 
+    /// <summary>In setting the height: what the step should lead to.</summary>
+    public ExpectedHeight? ExpectHeight { get; init; }
+
+    /// <summary>In setting the height: the probability that both sides are within tolerance as they stand.</summary>
+    public double? Within { get; init; }
+
     /// <summary>For <c>mow</c>: usual mowings until the bench is due, where the record tells.</summary>
     public int? BenchInMowings { get; init; }
 
@@ -50,6 +62,12 @@ public sealed record AdviceStep(string Do)
 /// <param name="InTolerance">Probability that all three are in tolerance.</param>
 /// <param name="CleanShare">Share of leaf cut clean at the next mowing.</param>
 public sealed record ExpectedNip(IReadOnlyList<Estimate> ClearanceUm, double InTolerance, double CleanShare);
+
+/// <summary>The bench heights that a step should lead to.</summary>
+/// <param name="Left">Left, as the gauge reads it with the nuts tight, mm.</param>
+/// <param name="Right">Right, mm.</param>
+/// <param name="Within">Probability that both are within tolerance.</param>
+public sealed record ExpectedHeight(HeightEstimate Left, HeightEstimate Right, double Within);
 
 /// <summary>A rule that an advice rests on, with where it comes from.</summary>
 public sealed record Rule(string Id, string Text, string Source);

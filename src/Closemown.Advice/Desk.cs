@@ -1,4 +1,5 @@
 using Closemown.Entries;
+using Closemown.Height;
 using Closemown.Steel;
 
 namespace Closemown.Advice;
@@ -16,6 +17,8 @@ public sealed class Desk
     private readonly Dictionary<string, UnitTrack> tracks = new(StringComparer.Ordinal);
     private readonly Dictionary<string, SteelBelief> beliefs = new(StringComparer.Ordinal);
     private readonly Dictionary<string, SteelBelief> earlier = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, HeightTrack> heights = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, HeightBelief> heightBeliefs = new(StringComparer.Ordinal);
     private readonly Dictionary<string, AdviceGiven> advised = new(StringComparer.Ordinal);
     private readonly HashSet<Guid> voided = [];
     private readonly SortedSet<string> units = new(StringComparer.Ordinal);
@@ -56,8 +59,7 @@ public sealed class Desk
     {
         ArgumentNullException.ThrowIfNull(entry);
         Arrives(entry, hash);
-        tracks.Clear();
-        earlier.Clear();
+        Forget();
     }
 
     /// <summary>Adds the entry that arrived next.</summary>
@@ -68,15 +70,19 @@ public sealed class Desk
     {
         ArgumentNullException.ThrowIfNull(entry);
         foreach (var (unit0, b) in beliefs) earlier[unit0] = b;
+        var height = entry.Is("gauge") || entry.Is("canopy");
         if (!Arrives(entry, hash))
         {
-            tracks.Clear();
-            earlier.Clear();
-            return entry.Unit is { } u && entry.Kind.Nature == Nature.Reading && Checks.Words.ContainsKey(entry.Kind.Name) ? Replayed(u, entry) : null;
+            Forget();
+            return height ? HeightReplayed(entry) : entry.Unit is { } u && entry.Kind.Nature == Nature.Reading && Checks.Words.ContainsKey(entry.Kind.Name) ? Replayed(u, entry) : null;
         }
-        ReadingSurprise? surprise = null;
-        if (entry.Unit is { } unit && !tracks.ContainsKey(unit)) surprise = Replayed(unit, entry);
-        else if (entry.Unit is { } known) surprise = tracks[known].Add(entry);
+        ReadingSurprise? surprise = height ? HeightReplayed(entry) : null;
+        if (!height)
+        {
+            foreach (var t in heights.Values) t.Add(entry);
+        }
+        if (entry.Unit is { } unit && !tracks.ContainsKey(unit)) surprise ??= height ? null : Replayed(unit, entry);
+        else if (entry.Unit is { } known) surprise = tracks[known].Add(entry) ?? surprise;
         if (entry.Is("work"))
         {
             foreach (var (name, t) in tracks)
@@ -101,6 +107,20 @@ public sealed class Desk
         return belief;
     }
 
+    /// <summary>A unit's heights; an unseen name starts one with default values.</summary>
+    public HeightTrack HeightTrack(string unit)
+    {
+        if (!heights.TryGetValue(unit, out var track)) heights[unit] = track = Closemown.Height.HeightTrack.Of(unit, Standing);
+        return track;
+    }
+
+    /// <summary>What is known of a unit's height now.</summary>
+    public HeightBelief Height(string unit)
+    {
+        if (!heightBeliefs.TryGetValue(unit, out var belief)) heightBeliefs[unit] = belief = HeightBelief.Of(HeightTrack(unit));
+        return belief;
+    }
+
     /// <summary>Keeps the last advice given for a unit, so that a plan that goes on need not be reckoned again.</summary>
     internal void Remember(AdviceGiven given) => advised[given.Question.Unit] = given;
 
@@ -116,6 +136,7 @@ public sealed class Desk
         hashes.Add(hash);
         if (entry.Unit is { } named) units.Add(named);
         beliefs.Clear();
+        heightBeliefs.Clear();
         standing = null;
         var inOrder = latest is null || EntryOrder.Instance.Compare(latest, entry) < 0;
         if (inOrder) latest = entry;
@@ -123,6 +144,37 @@ public sealed class Desk
         var target = entry.Voids is not null || !inOrder || voided.Contains(entry.Id);
         if (entry.Voids is { } v) voided.Add(v);
         return !target && !entry.Is("unit");
+    }
+
+    private void Forget()
+    {
+        tracks.Clear();
+        earlier.Clear();
+        heights.Clear();
+    }
+
+    /// <summary>A reading of the height goes to the units it may concern: its own, or all that mow, as only a unit's own record says what it mowed last.</summary>
+    private ReadingSurprise? HeightReplayed(Entry wanted)
+    {
+        ReadingSurprise? found = null;
+        var concerned = wanted.Is("gauge") ? wanted.Unit is { } own ? [own] : [] : Standing.Where(e => e.Is("mow") && e.Unit is not null).Select(e => e.Unit!).ToHashSet();
+        foreach (var (unit, known) in heights)
+        {
+            if (known.Add(wanted) is { } s && concerned.Contains(unit)) found ??= Reading(s);
+        }
+        foreach (var unit in concerned.Where(u => !heights.ContainsKey(u)))
+        {
+            var track = new HeightTrack(HeightUnit.Of(unit, Standing.Where(e => e.Unit == unit && e.Is("unit"))));
+            foreach (var e in Standing)
+            {
+                var s = track.Add(e);
+                if (e.Id == wanted.Id && s is not null) found ??= Reading(s);
+            }
+            heights[unit] = track;
+        }
+        return found;
+
+        static ReadingSurprise Reading(HeightSurprise s) => new([.. s.At.Select(a => (Stations.IndexOf(a.Station), a.P))], s.All);
     }
 
     private ReadingSurprise? Replayed(string unit, Entry wanted)

@@ -38,6 +38,7 @@ public sealed class Phrasing(WritingStyle style, string step = "click")
         "Lap" => Capital(Words.For(style, WordKey.Lap)),
         "step" => step,
         _ when place.StartsWith("um:", StringComparison.Ordinal) => LengthPrinting.Gap(double.Parse(place.AsSpan(3), CultureInfo.InvariantCulture), style),
+        _ when place.StartsWith("mm:", StringComparison.Ordinal) => LengthPrinting.Height(Math.Round(double.Parse(place.AsSpan(3), CultureInfo.InvariantCulture), 2), style),
         _ => throw new FormatException($"Bug in Phrasing: no place {place}."),
     };
 

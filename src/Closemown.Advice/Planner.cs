@@ -46,7 +46,7 @@ public static class Planner
         var steps = new List<AdviceStep>();
         foreach (var id in desk.Track(question.Unit).Memory.Declined)
         {
-            if (Recall(desk, id, settings) is { } advice) steps.Add(advice.Step);
+            if (AdviceId.IsSteel(id) && Recall(desk, id, settings) is { } advice) steps.Add(advice.Step);
         }
         return steps;
     }
@@ -57,6 +57,8 @@ public static class Planner
         ArgumentNullException.ThrowIfNull(desk);
         return AdviceId.TryRead(id, out var q, out var count, out var hash) && count < desk.Arrived.Count + 1 && AdviceId.Fits(hash, desk.HashAfter(count))
             ? Next(desk.Before(count), q!, settings)
+            : AdviceId.TryReadAim(id, out var aim, out count, out hash) && count < desk.Arrived.Count + 1 && AdviceId.Fits(hash, desk.HashAfter(count))
+            ? HeightPlanner.Next(desk.Before(count), aim!)
             : null;
     }
 

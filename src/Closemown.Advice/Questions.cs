@@ -1,14 +1,15 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using Closemown.Entries;
+using Closemown.Height;
 
 namespace Closemown.Advice;
 
 /// <summary>Answers questions about a book in the shapes of the contract.</summary>
 public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phrasing)
 {
-    private static readonly string[] Known = ["next", "steel", "why", "today", "score"];
-    private static readonly string[] Later = ["height", "step-down", "turf", "plan"];
+    private static readonly string[] Known = ["next", "steel", "height", "step-down", "why", "today", "score"];
+    private static readonly string[] Later = ["turf", "plan"];
     private readonly StepJson write = new(phrasing);
 
     /// <summary>Answers a question.</summary>
@@ -28,6 +29,10 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
             case "steel":
                 if (Unit(question, onlyUnit, out fault) is not { } unit) return null;
                 return new JsonObject { ["ok"] = true, ["steel"] = SteelAnswer.Of(desk.Belief(unit)) };
+            case "height":
+                return Height(question, onlyUnit, out fault);
+            case "step-down":
+                return StepsDown(question, onlyUnit, out fault);
             case "why":
                 return Why(question, out fault);
             case "today":
@@ -56,12 +61,13 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
 
     private JsonObject? Next(JsonElement question, DateTimeOffset now, string? onlyUnit, out EntryFault? fault)
     {
+        if (Unit(question, onlyUnit, out fault) is not { } unit) return null;
         if (question.TryGetProperty("aim", out var aim) && aim.ValueKind != JsonValueKind.Null)
         {
-            fault = new(FaultCodes.UnknownQuestion, "aim", "Setting a height is not answered yet.", "Ask without \"aim\" for the next step of the steel.");
-            return null;
+            if (AimReader.Read(aim, unit, now, out fault) is not { } wanted) return null;
+            fault = HeightPlanner.OutOfReach(desk, wanted);
+            return fault is null ? new JsonObject { ["ok"] = true, ["next"] = write.Of(HeightPlanner.Next(desk, wanted)) } : null;
         }
-        if (Unit(question, onlyUnit, out fault) is not { } unit) return null;
         var price = settings.PriceOfMinute;
         if (question.TryGetProperty("priceOfMinute", out var p) && p.ValueKind != JsonValueKind.Null)
         {
@@ -83,6 +89,50 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
             return (JsonNode)step;
         })]);
         return new JsonObject { ["ok"] = true, ["next"] = next };
+    }
+
+    private JsonObject? Height(JsonElement question, string? onlyUnit, out EntryFault? fault)
+    {
+        if (Unit(question, onlyUnit, out fault) is not { } unit || !Area(question, out var area, out fault)
+            || !AimReader.Number(question, "benchMm", 0.5, 150, "mm", out var bench, out fault) || !AimReader.Number(question, "cutMm", 0.5, 150, "mm", out var cut, out fault)
+            || !Flag(question, "wet", out var wet, out fault)) return null;
+        return new JsonObject { ["ok"] = true, ["height"] = HeightAnswer.Of(desk.Height(unit), area, bench, cut, wet, phrasing) };
+    }
+
+    private JsonObject? StepsDown(JsonElement question, string? onlyUnit, out EntryFault? fault)
+    {
+        if (!Area(question, out var area, out fault) || !AimReader.Number(question, "cutMm", 0.5, 150, "mm", out var cut, out fault)
+            || !AimReader.Number(question, "share", 0.01, 0.95, "a share of the standing height", out var share, out fault)
+            || !AimReader.Number(question, "canopyMm", 0.5, 500, "mm", out var canopy, out fault)
+            || !AimReader.Number(question, "growthMm", 0, 100, "mm between two mowings", out var growth, out fault)) return null;
+        cut ??= desk.Standing.LastOrDefault(e => e.Is("wish") && (area is null || e.Area == area))?.Number("cutMm");
+        if (cut is null)
+        {
+            fault = new(FaultCodes.Missing, "cutMm", "The question does not say what the turf shall be cut at, and no wish is in the book.", "Add \"cutMm\", or an entry of kind wish.");
+            return null;
+        }
+        canopy ??= StandingHeight.Of(desk, area)?.Mm;
+        if (canopy is null)
+        {
+            fault = new(FaultCodes.Missing, "canopyMm", "What the turf stands at is not in the book.", "Read it (an entry of kind canopy), or add \"canopyMm\".");
+            return null;
+        }
+        // The unit that mows this area, where none is named.
+        var mows = desk.Standing.LastOrDefault(e => e.Is("mow") && e.Unit is not null && (area is null || e.Area == area))?.Unit;
+        if (Unit(question, mows ?? onlyUnit, out fault) is not { } unit) return null;
+        return StepDownAnswer.Of(desk.Height(unit), area, canopy.Value, cut.Value, share ?? StepDown.UsualShare, growth ?? 0, out fault) is { } rows
+            ? new JsonObject { ["ok"] = true, ["step-down"] = rows }
+            : null;
+    }
+
+    private static bool Area(JsonElement question, out string? area, out EntryFault? fault)
+    {
+        (area, fault) = (null, null);
+        if (!question.TryGetProperty("area", out var v) || v.ValueKind == JsonValueKind.Null) return true;
+        area = v.ValueKind == JsonValueKind.String ? v.GetString() : null;
+        if (area is { Length: > 0 and <= 80 }) return true;
+        fault = new(FaultCodes.BadValue, "area", $"{Spelling.Clip(v.GetRawText())} is no area.", "Write its short name in quotes.");
+        return false;
     }
 
     private JsonObject? Why(JsonElement question, out EntryFault? fault)
@@ -111,6 +161,12 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
                     ["unit"] = s.Unit,
                     ["usableGapUm"] = StepJson.Q(desk.Belief(s.Unit).UsableGapUm()),
                     ["clearanceUm"] = StepJson.AtStations(desk.Belief(s.Unit).ClearanceUm),
+                })]),
+                ["height"] = new JsonArray([.. desk.Units.Where(u => desk.HeightTrack(u).Readings > 0).Select(u => (JsonNode)new JsonObject
+                {
+                    ["unit"] = u,
+                    ["benchMm"] = new JsonObject { ["left"] = StepJson.Q(desk.Height(u).BenchMm(0)), ["right"] = StepJson.Q(desk.Height(u).BenchMm(1)) },
+                    ["cutMm"] = StepJson.Q(desk.Height(u).CutMm()),
                 })]),
                 ["unusual"] = new JsonArray([.. steps.Where(s => desk.Track(s.Unit).Memory.Unusual is not null).Select(s => (JsonNode)new JsonObject
                 {

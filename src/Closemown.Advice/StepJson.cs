@@ -1,5 +1,6 @@
 using System.Text.Json.Nodes;
 using Closemown.Entries;
+using Closemown.Height;
 using Closemown.Steel;
 
 namespace Closemown.Advice;
@@ -38,6 +39,9 @@ public sealed class StepJson(Phrasing phrasing)
     /// <summary>An estimate.</summary>
     public static JsonObject Q(Estimate e) => new() { ["mean"] = e.Mean, ["sd"] = e.Sd, ["p05"] = e.P05, ["p50"] = e.P50, ["p95"] = e.P95 };
 
+    /// <summary>An estimate of a height.</summary>
+    public static JsonObject Q(HeightEstimate e) => new() { ["mean"] = e.Mean, ["sd"] = e.Sd, ["p05"] = e.P05, ["p50"] = e.P50, ["p95"] = e.P95 };
+
     /// <summary>Three estimates by station.</summary>
     public static JsonObject AtStations(Func<int, Estimate> at)
     {
@@ -58,12 +62,15 @@ public sealed class StepJson(Phrasing phrasing)
         if (s.Stations.Count > 0) step["stations"] = new JsonArray([.. s.Stations.Select(i => (JsonNode)Stations.All[i])]);
         if (s.Left is { } l) step["left"] = l;
         if (s.Right is { } r) step["right"] = r;
+        if (s.LeftTurns is { } lt) step["leftTurns"] = lt;
+        if (s.RightTurns is { } rt) step["rightTurns"] = rt;
         if (s.LapMinutes is { } m) step["minutes"] = m;
         if (s.Grit is { } g) step["grit"] = g;
         if (s.What is { } w) step["what"] = w;
         step["say"] = phrasing.Say(s.Say);
         step["takesMinutes"] = Math.Round(s.TakesMinutes, 2);
         step["expect"] = Expect(s);
+        if (s.Within is { } within) step["within"] = within;
         step["why"] = Texts(s.Why);
         step["cautions"] = Texts(s.Cautions);
         if (id is not null) step["advice"] = id;
@@ -81,6 +88,11 @@ public sealed class StepJson(Phrasing phrasing)
             expect["clearanceUm"] = AtStations(i => nip.ClearanceUm[i]);
             expect["inTolerance"] = nip.InTolerance;
             expect["cleanShare"] = nip.CleanShare;
+        }
+        if (s.ExpectHeight is { } height)
+        {
+            expect["benchMm"] = new JsonObject { [Stations.Left] = Q(height.Left), [Stations.Right] = Q(height.Right) };
+            expect["within"] = height.Within;
         }
         if (s.BenchInMowings is { } k) expect["benchInMowings"] = k;
         if (s.BenchInDays is { } d) expect["benchInDays"] = d;

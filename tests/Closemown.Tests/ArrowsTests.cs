@@ -13,9 +13,9 @@ public sealed class ArrowsTests
         ["Closemown.Entries"] = ["Closemown.Quantities"],
         ["Closemown.Steel"] = ["Closemown.Entries", "Closemown.Estimation", "Closemown.Quantities"],
         ["Closemown.Height"] = ["Closemown.Entries", "Closemown.Estimation", "Closemown.Quantities"],
-        ["Closemown.Advice"] = ["Closemown.Steel", "Closemown.Entries", "Closemown.Estimation", "Closemown.Quantities"],
+        ["Closemown.Advice"] = ["Closemown.Steel", "Closemown.Height", "Closemown.Entries", "Closemown.Estimation", "Closemown.Quantities"],
         ["Closemown.Book"] = ["Closemown.Entries", "Closemown.Quantities"],
-        ["Closemown.Pipe"] = ["Closemown.Advice", "Closemown.Book", "Closemown.Entries", "Closemown.Steel", "Closemown.Quantities"],
+        ["Closemown.Pipe"] = ["Closemown.Advice", "Closemown.Height", "Closemown.Book", "Closemown.Entries", "Closemown.Steel", "Closemown.Quantities"],
     };
 
     public static TheoryData<string> Projects => [.. Allowed.Keys];

@@ -82,6 +82,10 @@ public sealed class HeightBelief
     /// <summary>Height expected to be cut at the next mowing as the unit stands, mm, that day's grain included.</summary>
     public HeightEstimate CutMm(string? area = null, bool wet = false, bool? soft = null) => WithGrain(Predict(NoGrain(Track.CutTerms(area, wet, soft))));
 
+    /// <summary>The same under the place where a side (0 left, 1 right) is read, mm.</summary>
+    public HeightEstimate CutSideMm(int side, string? area = null, bool wet = false, bool? soft = null) =>
+        WithGrain(Predict([Term.State(0, side, 1), .. Track.SinkTerms(area, wet, soft).Select(t => Term.Constant(t.Index, -t.Weight))]));
+
     /// <summary>Height expected to be cut with the gauge at a bench height, mm.</summary>
     public HeightEstimate CutAtMm(double benchMm, string? area = null, bool wet = false, bool? soft = null)
     {

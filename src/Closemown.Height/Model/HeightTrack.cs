@@ -73,6 +73,9 @@ public sealed class HeightTrack
     /// <summary>The area last mown by this unit, or null.</summary>
     public string? LastArea => mowings.LastArea;
 
+    /// <summary>Mowings of an area by this unit after which its standing height was read, and spots read in all; null for the area last mown.</summary>
+    public (int Mowings, int Spots) CanopyRead(string? area = null) => mowings.Read(area);
+
     /// <summary>Whether locked and unlocked readings both exist: only then is the shift by locking known.</summary>
     public bool LockShiftLearnt => lockedRead && unlockedRead;
 
@@ -294,6 +297,7 @@ public sealed class HeightTrack
         if (reads.Count == 0) return null;
         var p = Surprise.OfSeveral([.. reads.Select(running.Surprise)]);
         foreach (var r in reads) Plain(r);
+        mowings.Counts(mowing, e.Numbers("mm")?.Count ?? 1);
         return new([], p);
     }
 

@@ -16,6 +16,18 @@ public sealed record HeightUnit
     /// <summary>What the bedknife reaches below its edge, mm, or null.</summary>
     public double? LipMm { get; init; }
 
+    /// <summary>Width of cut, mm, or null.</summary>
+    public double? WidthMm { get; init; }
+
+    /// <summary>Distance between the places where the height is read, mm. Untold: 460.</summary>
+    public double ReadApartMm { get; init; } = 460;
+
+    /// <summary>Lowest and highest bench height that the screws reach, mm, or null.</summary>
+    public (double Low, double High)? RangeMm { get; init; }
+
+    /// <summary>Flats of the nut or head that turns the height screw, or null.</summary>
+    public int? ScrewFlats { get; init; }
+
     /// <summary>Rollers and edge, or null while they are not told.</summary>
     public RollerGeometry? Geometry { get; init; }
 
@@ -38,7 +50,8 @@ public sealed record HeightUnit
     {
         ArgumentNullException.ThrowIfNull(unitEntries);
         var entries = unitEntries.ToList();
-        double? pitch = null, lever = null, lip = null;
+        double? pitch = null, lever = null, lip = null, width = null, flats = null;
+        IReadOnlyList<double>? stations = null, range = null;
         string? roller = null;
         var priors = new Dictionary<string, Prior>();
         foreach (var e in entries)
@@ -46,6 +59,10 @@ public sealed record HeightUnit
             pitch = e.Number("screwMmPerTurn") ?? pitch;
             lever = e.Number("screwLever") ?? lever;
             lip = e.Number("lipMm") ?? lip;
+            width = e.Number("widthMm") ?? width;
+            flats = e.Number("screwFlats") ?? flats;
+            stations = e.Numbers("stationAtMm") ?? stations;
+            range = e.Numbers("benchRangeMm") ?? range;
             roller = e.Word("rollerKind") ?? roller;
             foreach (var (key, prior) in e.Priors("priors") ?? new Dictionary<string, Prior>()) priors[key] = prior;
         }
@@ -56,6 +73,10 @@ public sealed record HeightUnit
             ToldMmPerTurn = pitch is null && lever is null ? null : (pitch ?? HeightDefaults.MmPerTurn.Mean) * (lever ?? 1),
             Grooved = roller == "grooved",
             LipMm = lip,
+            WidthMm = width,
+            ReadApartMm = stations is [var sl, _, var sr] && sr > sl ? sr - sl : 460,
+            RangeMm = range is [var low, var high] && high > low ? (low, high) : null,
+            ScrewFlats = (int?)flats,
             Geometry = RollerGeometry.Of(entries),
             Priors = priors,
         };

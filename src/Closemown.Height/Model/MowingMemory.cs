@@ -24,7 +24,18 @@ internal sealed class MowingMemory
         public bool FirstReading { get; init; } = true;
     }
 
+    private readonly Dictionary<string, (int Mowings, int Spots)> read = [];
+
     public string? LastArea { get; private set; }
+
+    /// <summary>Mowings of an area after which its standing height was read, and spots read in all.</summary>
+    public (int Mowings, int Spots) Read(string? area) => read.GetValueOrDefault(area ?? LastArea ?? "");
+
+    public void Counts(Mowing mowing, int spots)
+    {
+        var (mowings, before) = read.GetValueOrDefault(mowing.Area);
+        read[mowing.Area] = (mowings + (mowing.FirstReading ? 1 : 0), before + spots);
+    }
 
     public bool? Soft(string? area) => soft.TryGetValue(area ?? "", out var s) ? s : null;
 

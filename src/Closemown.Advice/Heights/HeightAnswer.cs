@@ -1,0 +1,70 @@
+using System.Globalization;
+using System.Text.Json.Nodes;
+using Closemown.Height;
+
+namespace Closemown.Advice;
+
+/// <summary>What is known of a unit's height and of what it cuts, in the shape of the contract.</summary>
+public static class HeightAnswer
+{
+    /// <summary>The answer.</summary>
+    /// <param name="belief">What is known.</param>
+    /// <param name="area">The area; null for the one last mown.</param>
+    /// <param name="benchMm">What the gauge would read instead of what it does; null for as it stands.</param>
+    /// <param name="cutMm">A wished cut; null for none.</param>
+    /// <param name="wet">Whether it is wet.</param>
+    /// <param name="phrasing">The person's words.</param>
+    public static JsonObject Of(HeightBelief belief, string? area, double? benchMm, double? cutMm, bool wet, Phrasing phrasing)
+    {
+        ArgumentNullException.ThrowIfNull(belief);
+        ArgumentNullException.ThrowIfNull(phrasing);
+        var (track, tilt) = (belief.Track, belief.TiltMm);
+        var step = SideStep.Mm(tilt.Mean, track.Unit.ReadApartMm, track.Unit.WidthMm);
+        var (mowings, spots) = track.CanopyRead(area);
+        var answer = new JsonObject { ["unit"] = track.Unit.Name };
+        if ((area ?? track.LastArea) is { Length: > 0 } on) answer["area"] = on;
+        answer["benchMm"] = Sides(belief.BenchMm);
+        answer["tiltMm"] = StepJson.Q(tilt);
+        answer["sinkMm"] = StepJson.Q(belief.SinkMm(area, wet));
+        answer["cutMm"] = StepJson.Q(benchMm is { } b ? belief.CutAtMm(b, area, wet) : belief.CutMm(area, wet));
+        if (benchMm is null)
+        {
+            answer["cutSidesMm"] = Sides(side => belief.CutSideMm(side, area, wet));
+            answer["stepMm"] = step;
+            answer["seen"] = SideStep.Seen(step);
+        }
+        if (cutMm is { } cut)
+        {
+            var set = belief.SetBenchMm(cut, area, wet);
+            answer["setBenchMm"] = StepJson.Q(set);
+            answer["cutAtSetMm"] = StepJson.Q(belief.CutAtMm(set.Mean, area, wet));
+        }
+        answer["screwMmPerTurn"] = Sides(belief.ScrewMmPerTurn);
+        answer["lostTurns"] = Sides(belief.LostTurns);
+        answer["coupling"] = Sides(belief.PullShare);
+        answer["gaugeSdMm"] = StepJson.Q(belief.GaugeSdMm);
+        if (belief.LockShiftMm(0) is { } shift) answer["lockShiftMm"] = new JsonObject { ["left"] = StepJson.Q(shift), ["right"] = StepJson.Q(belief.LockShiftMm(1)!.Value) };
+        if (belief.KnifeClearMm(area, wet) is { } room)
+        {
+            answer["knifeClearMm"] = StepJson.Q(benchMm is { } at ? room with { Mean = room.Mean + at - Math.Min(belief.BenchMm(0).Mean, belief.BenchMm(1).Mean) } : room);
+            answer["lowestBenchMm"] = StepJson.Q(belief.LowestBenchMm(area, wet)!.Value);
+        }
+        answer["drivers"] = new JsonArray([.. belief.CutDrivers(area, wet).Select(d => (JsonNode)new JsonObject { ["what"] = d.What, ["mm"] = d.Mm, ["share"] = d.Share })]);
+        answer["readings"] = new JsonObject { ["gauge"] = track.Readings, ["mowings"] = mowings, ["canopy"] = spots };
+        answer["teaches"] = new JsonArray([.. CutReading.Of(belief, area, wet).Select(r => (JsonNode)new JsonObject { ["say"] = phrasing.Say(Say(r, answer)), ["reading"] = r.What, ["spots"] = r.Spots, ["mowings"] = r.Mowings, ["sdAfterMm"] = r.SdAfterMm })]);
+        if (track.Loose) answer["loose"] = true;
+        return answer;
+    }
+
+    private static string Say(CutReading r, JsonObject answer)
+    {
+        var now = answer["sinkMm"]!["sd"]!.GetValue<double>();
+        var after = r.Mowings == 1 ? "the next mowing" : $"each of the next {r.Mowings.ToString(CultureInfo.InvariantCulture)} mowings";
+        var gauge = r.What.StartsWith("gauge", StringComparison.Ordinal) ? "The gauge once more before mowing, and " : "";
+        var spots = $"{(r.Spots == 5 ? "five" : "ten")} spots by ruler or prism right after {after}";
+        var said = gauge.Length > 0 ? gauge + spots : char.ToUpperInvariant(spots[0]) + spots[1..];
+        return $"{said}: what to set is then known to {HeightSpeech.Mm(r.SdAfterMm)}, now {HeightSpeech.Mm(now)}.";
+    }
+
+    private static JsonObject Sides(Func<int, HeightEstimate> of) => new() { ["left"] = StepJson.Q(of(0)), ["right"] = StepJson.Q(of(1)) };
+}

@@ -1,0 +1,18 @@
+namespace Closemown.Advice;
+
+/// <summary>The rules that setting a height rests on.</summary>
+public static class HeightRules
+{
+    private const string Practice = "common practice, no source";
+    private const string Ours = "our own reckoning: docs/model-height.md";
+
+    public static Rule Sure { get; } = new("stop-when-sure", "Setting stops when both sides are within the tolerance with the probability asked for, never on the first reading inside it.", Ours);
+
+    public static Rule Locked { get; } = new("read-tight", "Read with the nuts tight, always: tightening shifts the height.", Practice);
+
+    public static Rule Together { get; } = new("both-screws-together", "One screw moves both sides: the turns of both are solved together.", Ours);
+
+    public static Rule FromBelow { get; } = new("come-up-to-it", "Until the lost motion of a screw is known well, come up to the height from below.", Practice);
+
+    public static Rule Nip { get; } = new("nip-after-height", "After the height was set or read, the nip is felt before mowing: a gauge hooked on the bedknife and the nuts can move it.", Practice);
+}

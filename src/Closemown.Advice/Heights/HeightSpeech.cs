@@ -1,0 +1,64 @@
+using Closemown.Height;
+
+namespace Closemown.Advice;
+
+/// <summary>Steps and reasons of setting the height, as a person would say them; {mm:…} stands for a height in the person's own units.</summary>
+internal static class HeightSpeech
+{
+    public static string Do(HeightDo what, ScrewTurns turns, bool comesUpNext, int? flats) => what switch
+    {
+        HeightDo.Gauge => "Read the bench height left and right: nuts tight, rollers clean, bar square and hooked on the cutting edge, the same distance in at both ends.",
+        HeightDo.Screw => TurnSpeech.Both(turns.Left, turns.Right, flats) + (comesUpNext ? " That is below on purpose: the next turn comes up to it." : ""),
+        HeightDo.Lock => "Tighten both height nuts.",
+        HeightDo.Done => "The height is set: tight as it stands, leave it.",
+        _ => throw new ArgumentOutOfRangeException(nameof(what), what, "not a step"),
+    };
+
+    public static string Why(HeightWhy why, HeightAim aim, double within, bool readSinceTurn) => why switch
+    {
+        HeightWhy.Unread => "Its height is not known: nothing was read yet, or too much has happened since.",
+        HeightWhy.OddReading => "The last reading is not like this mower: another one tells whether it was the reading or a side that moved.",
+        HeightWhy.NutsLoose => "The nuts are loose. Tightening shifts the height a little, so only what is read with tight nuts counts.",
+        HeightWhy.Off => $"A side is off by more than is uncertain about it: {StepSpeech.InHundred(within)} that both are within {Mm(aim.TolMm)}.",
+        HeightWhy.DownToComeUp => "A screw that changes direction loses some of its turn, and how much is not well known here: down past the height and up again, the loss drops out.",
+        HeightWhy.NotSureYet when !readSinceTurn => "It was turned since it was last read: what that came to has to be read.",
+        HeightWhy.NotSureYet => $"It may be right already ({StepSpeech.InHundred(within)}), but a reading alone is partly luck: one more decides.",
+        HeightWhy.Sure => $"Both sides are within {Mm(aim.TolMm)} with {StepSpeech.InHundred(within)}, and {StepSpeech.InHundred(aim.Probability)} was asked.",
+        HeightWhy.AsNearAsCanBe => $"Neither a turn nor a few readings more would make it surer than {StepSpeech.InHundred(within)}: a steadier gauge or a wider tolerance would.",
+        _ => throw new ArgumentOutOfRangeException(nameof(why), why, "not a reason"),
+    };
+
+    /// <summary>What is known, in sentences: where it stands, what this unit's screws do, and what a wished cut rests on.</summary>
+    public static IEnumerable<string> Known(HeightBelief belief, AimQuestion question, HeightAim aim)
+    {
+        HeightEstimate left = belief.BenchMm(0), right = belief.BenchMm(1);
+        if (question.CutMm is { } cut)
+        {
+            var sink = belief.SinkMm(question.Area);
+            yield return $"For a cut of {Mm(cut)}{(question.Area is { } area ? $" on {area}" : "")} the gauge should read {Mm(aim.Bench.LeftMm)}: it cuts {Mm(Math.Abs(sink.Mean))} {(sink.Mean >= 0 ? "below" : "above")} what the gauge reads, give or take {Mm(sink.Sd)}.";
+        }
+        if (Math.Max(left.Sd, right.Sd) < 1) yield return $"It stands at {Mm(left.Mean)} left (give or take {Mm(left.Sd)}) and {Mm(right.Mean)} right (give or take {Mm(right.Sd)}); {Mm(aim.Bench.LeftMm)} is wanted.";
+        if (belief.Track.EverTurned)
+        {
+            var turn = belief.ScrewMmPerTurn(0);
+            yield return $"A turn of the left screw is worth about {Mm(turn.Mean)} on its own side here and pulls the right one by {Math.Round(100 * belief.PullShare(1).Mean):0} in 100 of that, so both screws are reckoned together.";
+        }
+        if (belief.LowestBenchMm(question.Area) is { } lowest && lowest.Mean > Math.Min(aim.Bench.LeftMm, aim.Bench.RightMm))
+            yield return $"At that height the {{bedknife}} would rather drag on the turf than clear it: with this lip and this sink it needs about {Mm(lowest.Mean)}.";
+    }
+
+    public static string Mm(double mm) => $"{{mm:{mm.ToString("R", System.Globalization.CultureInfo.InvariantCulture)}}}";
+
+    /// <summary>After a height setting the gap is less certain.</summary>
+    public const string FeelNext = "Hooking a gauge on the {bedknife} and tightening nuts can move the {gap}: feel both ends before it mows (ask for the next step of the steel).";
+
+    public static IEnumerable<Rule> Rules(HeightWhy why) => why switch
+    {
+        HeightWhy.Sure or HeightWhy.NotSureYet or HeightWhy.AsNearAsCanBe => [HeightRules.Sure],
+        HeightWhy.NutsLoose => [HeightRules.Locked],
+        HeightWhy.Off => [HeightRules.Together],
+        HeightWhy.DownToComeUp => [HeightRules.FromBelow, HeightRules.Together],
+        HeightWhy.OddReading => [Advice.Rules.Odd],
+        _ => [HeightRules.Locked],
+    };
+}
