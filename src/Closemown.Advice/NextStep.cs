@@ -124,7 +124,8 @@ public sealed class NextStep
         track.Unusual.Count > 0 && track.Unusual[^1].Entry.Id == odd.Id && ExplanationSpeech.Sentence(track.Unusual[^1].Explanations) is { } said ? [said] : [];
 
     private StepAdvice FeelFirst(Ranking ranking, List<RankedCheck> offers) =>
-        Advise(Ask("contact", Ends, ["Something was changed since both ends were last felt.", .. Reasons.Of(belief, sitting)]), ranking, [Rules.Feel], offers);
+        Advise(Ask("contact", Ends, [memory.HeightSet is null ? "Something was changed since both ends were last felt."
+            : $"The height was set or read since the nip was last checked: a gauge hooked on the {{bedknife}} or the nuts can move the {{gap}}, on this mower by about {StepSpeech.Um(track.HeightShiftUm)} either way.", .. Reasons.Of(belief, sitting)]), ranking, [memory.HeightSet is null ? Rules.Feel : HeightRules.Nip], offers);
 
     private StepAdvice AskCheck(RankedCheck check, Ranking ranking, List<RankedCheck> offers, bool forced)
     {

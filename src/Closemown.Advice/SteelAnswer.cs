@@ -37,6 +37,7 @@ public static class SteelAnswer
             ["dullingUmPerHour"] = StepJson.Q(belief.DullingUmPerHour),
             ["bowUm"] = StepJson.Q(belief.BowUm),
             ["lostMotionUm"] = StepJson.BySide(belief.LostMotionUm),
+            ["heightShiftUm"] = Math.Round(belief.Track.HeightShiftUm, 3),
             ["cleanUm"] = StepJson.Q(belief.CleanUm),
             ["tiltClicks"] = StepJson.Q(belief.TiltClicks),
             ["scatterUm"] = new JsonObject(SteelDefaults.ScatterUm.Select(p => KeyValuePair.Create<string, JsonNode?>(p.Key, Math.Round(p.Value * belief.ScatterFactor, 3)))),

@@ -54,6 +54,23 @@ public sealed class BenchMemory
     /// <summary>Whether anything was changed after which both ends have not been felt.</summary>
     public bool FeelWanted { get; private set; }
 
+    /// <summary>The height setting or reading since which no nip check was made; null for none.</summary>
+    public Entry? HeightSet { get; private set; }
+
+    /// <summary>Whether an entry sets or reads the height: that can move the nip.</summary>
+    public static bool SetsHeight(Entry e)
+    {
+        ArgumentNullException.ThrowIfNull(e);
+        return e.Kind.Name is "gauge" or "screw" or "locked";
+    }
+
+    /// <summary>Whether an entry changes the nip: mown, turned, lapped, ground, hit.</summary>
+    public static bool ChangesNip(Entry e)
+    {
+        ArgumentNullException.ThrowIfNull(e);
+        return Changes.Contains(e.Kind.Name) || e.Kind.Name is "mow" or "strike";
+    }
+
     /// <summary>Whether drag, contact or a feeler has told the ends apart since the unit was last opened or struck.</summary>
     public bool EndsCompared { get; private set; }
 
@@ -179,8 +196,15 @@ public sealed class BenchMemory
                 Mown(e, hoursMown);
                 break;
         }
+        if (SetsHeight(e))
+        {
+            HeightSet = e;
+            FeelWanted = true;
+            doneSinceChange.Clear();
+        }
         if (NipChecks.Contains(kind))
         {
+            HeightSet = null;
             foreach (var s in Stations.All.Where(s => e[e.Kind.IndexOf(s)] is not null))
                 doneSinceChange[$"{kind} {s}"] = doneSinceChange.GetValueOrDefault($"{kind} {s}") + 1;
         }
@@ -205,7 +229,7 @@ public sealed class BenchMemory
         paperBeforeLap = null;
         paper = null;
         (PaperSinceLap, StillNotCutting) = (false, false);
-        Upset = null;
+        (Upset, HeightSet) = (null, null);
         FeelWanted = false;
         if (hoursMown > 0)
         {

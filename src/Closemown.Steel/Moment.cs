@@ -20,6 +20,10 @@ internal sealed class Moment(Entry entry, double hours, (int Left, int Right) di
     public double? Grit { get; } = grit;
     public List<CheckRead> Reads { get; } = reads;
 
+    /// <summary>What setting the height may have moved each end, where it begins with this entry, µm; 0 for other entries.</summary>
+    public double HeightSdUm { get; init; }
+
+
     /// <summary>Who read.</summary>
     public int Person { get; } = person;
 
@@ -70,6 +74,7 @@ internal sealed class Moment(Entry entry, double hours, (int Left, int Right) di
         "stone" => [Steps.Stone(Entry.Word("what")!)],
         "grind" => Steps.Grind(Entry.Word("what")!),
         "rebuild" => Steps.Rebuild(Entry.Flag("newKnife") ?? false, Entry.Flag("groundOnBar") ?? false),
+        _ when HeightSdUm > 0 => [Steps.HeightSet(HeightSdUm)],
         "strike" => [Steps.Strike(Stations.IndexOf(Entry.Word("where")))],
         _ => [],
     };

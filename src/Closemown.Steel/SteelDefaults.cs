@@ -58,6 +58,9 @@ public static class SteelDefaults
     /// <summary>Run-out that the hand feels before the mean clearance is zero.</summary>
     public static Prior TouchUm { get; } = new(6, 5);
 
+    /// <summary>What setting or reading the height moves each end of the nip, a spread, before this unit has shown it. Name <c>heightShiftUm</c> (its mean counts).</summary>
+    public const double HeightShiftUm = 5;
+
     /// <summary>Common shift of both cut-points of the paper check.</summary>
     public static Prior PaperOffsetUm { get; } = new(0, 8);
 

@@ -97,6 +97,10 @@ internal static class Steps
         return step;
     }
 
+    /// <summary>The height set or read: the gauge or the nuts may have moved either end.</summary>
+    /// <param name="sdUm">By about so much, µm.</param>
+    public static Step HeightSet(double sdUm) => new Step().Noise(0, sdUm).Noise(1, sdUm);
+
     /// <summary>Both ends brought to the same slight drag: what was before is forgotten; the drag itself is read as a check.</summary>
     public static Step[] SquareUp() => NewEnds(new Step(), SteelDefaults.ClearanceUm);
 

@@ -38,6 +38,7 @@ public sealed class UnitTrack
     private List<Rival> rivals = [];
     private List<Explanation> explanations = [];
     private UnusualReading? explained;                   // the last one whose explanation was taken as what happened
+    private readonly HeightDisturbance height;
     private bool taken;
     private double sand = 1;
     private int step;
@@ -52,6 +53,7 @@ public sealed class UnitTrack
         step = chain.AddStep();
         StartingBelief.AddTo(chain, unit, Strip);
         running = new RunningBelief(Solver.Solve(chain).LastState(), this.options.Scatter ? Scatter.Factors : Scatter.Fixed);
+        height = new HeightDisturbance(unit.Priors.TryGetValue("heightShiftUm", out var told) && told.Mean > 0 ? told.Mean : SteelDefaults.HeightShiftUm);
         world = new RivalWorld(unit, running.Current);
     }
 
@@ -76,6 +78,9 @@ public sealed class UnitTrack
 
     /// <summary>The grit last lapped with, or null.</summary>
     public double? LastGrit { get; private set; }
+
+    /// <summary>What setting or reading the height moves each end of this unit's nip, a spread, µm.</summary>
+    public double HeightShiftUm => height.SdUm;
 
     /// <summary>Whether any look at the fit is in the book.</summary>
     public bool FitSeen { get; private set; }
@@ -124,7 +129,11 @@ public sealed class UnitTrack
         if (e.Is("lap")) LastGrit = e.Number("grit") ?? LastGrit;
         var reads = ReadsOf(e);
         var person = reads.Count > 0 ? running.HandOf(e.By ?? "") : 0;
-        var moment = new Moment(e, hours, Memory.Direction, sand, newStrip, LastGrit, reads, person, chain.Mark(), step);
+        var setsHeight = BenchMemory.SetsHeight(e);
+        if (BenchMemory.ChangesNip(e)) height.Close(running.Current);
+        var begins = setsHeight && !(height.Waits && Memory.HeightSet is not null);
+        if (begins) height.Close(running.Current);
+        var moment = new Moment(e, hours, Memory.Direction, sand, newStrip, LastGrit, reads, person, chain.Mark(), step) { HeightSdUm = begins ? height.SdUm : 0 };
         var isReading = Checks.Words.ContainsKey(e.Kind.Name) && reads.Count > 0;
         ReadingSurprise? surprise = null;
         var opens = newStrip is not null || reads.Count > 0 || moment.Moves(Unit, running.Current).Length > 0;
@@ -134,6 +143,7 @@ public sealed class UnitTrack
             if (newStrip is not null) Move(Steps.NewStrip(newStrip));
             if (isReading) surprise = Foresee(moment);
             Live(moment, strip: false);
+            if (begins) height.Set(running.Current, moment.HeightSdUm);
         }
         Turf(e);
         var odd = surprise is { } s && s.All < UnusualBelow && Readings > FirstReadings && options.Rivals ? s.All : (double?)null;

@@ -1,5 +1,6 @@
 using Closemown.Advice;
 using Closemown.Entries;
+using Closemown.Height;
 using Closemown.Steel;
 using Closemown.Tests.Entries;
 using Closemown.Tests.Steel;
@@ -11,10 +12,18 @@ namespace Closemown.Tests.Advice;
 /// <summary>What is believed depends on the standing entries alone, not on how and when they arrived.</summary>
 public sealed class DeskTests
 {
-    private static IEnumerable<(string Name, Estimate Value)> Shown(Desk desk) => SteelBook.Shown(desk.Belief(SteelBook.Unit));
+    private static IEnumerable<(string Name, Estimate Value)> Shown(Desk desk) => SteelBook.Shown(desk.Belief(SteelBook.Unit)).Concat(Heights(desk.Height(SteelBook.Unit)));
 
-    private static IEnumerable<(string Name, Estimate Value)> Rebuilt(IEnumerable<Entry> entries) =>
-        SteelBook.Shown(SteelBelief.Of(UnitTrack.Of(SteelBook.Unit, StandingEntries.Of(entries))));
+    private static IEnumerable<(string Name, Estimate Value)> Rebuilt(IEnumerable<Entry> entries)
+    {
+        var standing = StandingEntries.Of(entries);
+        return SteelBook.Shown(SteelBelief.Of(UnitTrack.Of(SteelBook.Unit, standing))).Concat(Heights(HeightBelief.Of(HeightTrack.Of(SteelBook.Unit, standing))));
+    }
+
+    private static IEnumerable<(string Name, Estimate Value)> Heights(HeightBelief b) => new (string Name, HeightEstimate Value)[]
+    {
+        ("bench left", b.BenchMm(0)), ("bench right", b.BenchMm(1)), ("cut", b.CutMm()), ("sink", b.SinkMm()), ("turn", b.ScrewMmPerTurn(0)), ("gauge", b.GaugeSdMm),
+    }.Select(x => (x.Name, Estimate.Normal(x.Value.Mean, x.Value.Sd * x.Value.Sd)));
 
     [Fact]
     public void Entries_that_come_in_order_give_the_same_bits_as_all_at_once()
@@ -46,6 +55,10 @@ public sealed class DeskTests
                 ReadingSurprise? expected = null;
                 var track = new UnitTrack(UnitDescription.Of(SteelBook.Unit, entries.Take(i + 1).Where(e => e.Is("unit"))));
                 foreach (var e in entries.Take(i + 1)) expected = track.Add(e);
+                var heights = new HeightTrack(HeightUnit.Of(SteelBook.Unit, entries.Take(i + 1).Where(e => e.Is("unit"))));
+                HeightSurprise? height = null;
+                foreach (var e in entries.Take(i + 1)) height = heights.Add(e);
+                if (height is not null) expected = new([.. height.At.Select(a => (a.Station == "left" ? 0 : 2, a.P))], height.All);
                 Assert.Equal(expected?.All, said?.All);
                 Assert.Equal(expected?.At, said?.At);
             }
