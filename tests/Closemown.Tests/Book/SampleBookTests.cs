@@ -6,7 +6,7 @@ using Xunit;
 namespace Closemown.Tests.Book;
 
 /// <summary>Books written by earlier versions are read for ever: samples in tests/Checks/books, written by the program as it then was.</summary>
-/// <remarks>The entries are the first 116 of demo/ferncombe.jsonl and eight made for this: voids, a void of a void, a void of what is not there, weather, a superseded forecast, corrected weather.</remarks>
+/// <remarks>The entries are the first 116 of the demo book of that time and eight made for this: voids, a void of a void, a void of what is not there, weather, a superseded forecast, corrected weather.</remarks>
 public sealed class SampleBookTests
 {
     // As `closemown book verify` printed it when the sample was made.
