@@ -38,7 +38,7 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
             case "today":
                 return Today(now);
             case "score":
-                return new JsonObject { ["ok"] = true, ["score"] = ScoreAnswer.Of(desk.Units.Select(desk.Track)) };
+                return new JsonObject { ["ok"] = true, ["score"] = ScoreAnswer.Of(desk.Units.Select(desk.Track), desk.Units.Select(desk.HeightTrack)) };
             default:
                 fault = Unknown(ask);
                 return null;
@@ -66,7 +66,10 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
         {
             if (AimReader.Read(aim, unit, now, out fault) is not { } wanted) return null;
             fault = HeightPlanner.OutOfReach(desk, wanted);
-            return fault is null ? new JsonObject { ["ok"] = true, ["next"] = write.Of(HeightPlanner.Next(desk, wanted)) } : null;
+            if (fault is not null || !Flag(question, "ahead", out var whole, out fault)) return null;
+            var set = write.Of(HeightPlanner.Next(desk, wanted));
+            if (whole) set["ahead"] = set["then"]!.DeepClone();   // what comes after the next reading hangs on it
+            return new JsonObject { ["ok"] = true, ["next"] = set };
         }
         var price = settings.PriceOfMinute;
         if (question.TryGetProperty("priceOfMinute", out var p) && p.ValueKind != JsonValueKind.Null)

@@ -1,4 +1,5 @@
 using System.Text.Json.Nodes;
+using Closemown.Height;
 using Closemown.Steel;
 
 namespace Closemown.Advice;
@@ -7,7 +8,9 @@ namespace Closemown.Advice;
 public static class ScoreAnswer
 {
     /// <summary>All units together, then each.</summary>
-    public static JsonObject Of(IEnumerable<UnitTrack> tracks)
+    /// <param name="tracks">The units' steel.</param>
+    /// <param name="heights">The units' heights.</param>
+    public static JsonObject Of(IEnumerable<UnitTrack> tracks, IEnumerable<HeightTrack> heights)
     {
         var all = tracks.ToList();
         var answer = new JsonObject
@@ -16,7 +19,16 @@ public static class ScoreAnswer
             ["said"] = Rows(all.Select(t => t.Score)),
         };
         answer["units"] = new JsonArray([.. all.Select(t => (JsonNode)new JsonObject { ["unit"] = t.Unit.Name, ["said"] = Rows([t.Score]) })]);
+        answer["whatHeight"] = "Before each reading of the gauge a range is said that it lies in 50, 75 or 90 times in 100. This counts how often it did.";
+        answer["height"] = new JsonArray([.. heights.SelectMany(h => h.Score.Rows).GroupBy(r => r.InHundred).OrderBy(g => g.Key).Select(Row)]);
         return answer;
+
+        static JsonNode Row(IGrouping<int, (int InHundred, int Said, int CameTrue)> g)
+        {
+            var row = new JsonObject { ["inHundred"] = g.Key, ["readings"] = g.Sum(r => r.Said), ["cameTrue"] = g.Sum(r => r.CameTrue) };
+            if (g.Sum(r => r.Said) is var said and > 0) row["share"] = Math.Round((double)g.Sum(r => r.CameTrue) / said, 4);
+            return row;
+        }
     }
 
     private static JsonArray Rows(IEnumerable<SaidScore> scores) => new([.. scores.SelectMany(s => s.Rows).GroupBy(r => r.InHundred).OrderBy(g => g.Key).Select(g =>

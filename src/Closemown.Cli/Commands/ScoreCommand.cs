@@ -21,10 +21,10 @@ internal sealed class ScoreCommand : CliCommand
             call.Screen.Line(Conversation.Text(answer));
             return ExitCodes.Done;
         }
-        var said = answer["score"]!["said"]!.AsArray();
+        JsonArray said = answer["score"]!["said"]!.AsArray(), heights = answer["score"]!["height"]!.AsArray();
         foreach (var line in Wrap.Text((string)answer["score"]!["what"]!, call.Screen.Width)) call.Screen.Line(line);
         call.Screen.Line();
-        if (said.Count == 0 || said.Sum(r => (int)r!["readings"]!) == 0)
+        if (said.Concat(heights).Sum(r => (int)r!["readings"]!) == 0)
         {
             call.Screen.Line("No reading is in the book yet: add some, and ask again.");
             return ExitCodes.Done;
@@ -37,6 +37,14 @@ internal sealed class ScoreCommand : CliCommand
             call.Screen.Line($"about {(int)row["inHundred"]!,-12}{n,8}{mean,13}{share,12}");
         }
         call.Screen.Line();
+        if (heights.Sum(r => (int)r!["readings"]!) > 0)
+        {
+            foreach (var line in Wrap.Text((string)answer["score"]!["whatHeight"]!, call.Screen.Width)) call.Screen.Line(line);
+            call.Screen.Line();
+            call.Screen.Line("said, in 100      readings   came true");
+            foreach (var row in heights) call.Screen.Line($"{(int)row!["inHundred"]!,-18}{(int)row["readings"]!,8}{InHundred((double)row["share"]!),12}");
+            call.Screen.Line();
+        }
         foreach (var unit in open.Desk.Units)
         {
             foreach (var person in open.Desk.Track(unit).People.Where(p => p.Readings > 0))

@@ -177,6 +177,17 @@ public sealed class HeightAnswersTests
     }
 
     [Fact]
+    public void The_score_counts_what_was_said_of_the_gauge()
+    {
+        var pipe = Set("""{"kind":"gauge","leftMm":6.1,"rightMm":6}""", """{"kind":"gauge","leftMm":6.1,"rightMm":9}""");
+        var rows = pipe.Say("""{"ask":"score"}""")["score"]!["height"]!.AsArray();
+        Assert.Equal([50, 75, 90], rows.Select(r => (int)r!["inHundred"]!));
+        Assert.All(rows, r => Assert.Equal(6, (int)r!["readings"]!));
+        // All but the last right reading lay near what was said; the first, of an unread unit, anywhere.
+        Assert.Equal(5, (int)rows[2]!["cameTrue"]!);
+    }
+
+    [Fact]
     public void Step_down_never_takes_more_than_the_share_and_ends_at_the_wish()
     {
         var pipe = Set("""{"kind":"mow","hours":0.5,"area":"green"}""", """{"kind":"canopy","mm":8,"when":"before","area":"green"}""");

@@ -5,7 +5,15 @@ using Xunit;
 
 namespace Closemown.Tests.Book;
 
+/// <summary>Tests that look at the memory of the whole process: nothing else runs beside them.</summary>
+[CollectionDefinition(Name, DisableParallelization = true)]
+public sealed class AloneInTheProcess
+{
+    public const string Name = "alone in the process";
+}
+
 /// <summary>Malformed lines without end leave an import as small as it was.</summary>
+[Collection(AloneInTheProcess.Name)]
 public sealed class BadLinesTests
 {
     [Fact]
