@@ -51,19 +51,22 @@ public static class HeightAnswer
         }
         answer["drivers"] = new JsonArray([.. belief.CutDrivers(area, wet).Select(d => (JsonNode)new JsonObject { ["what"] = d.What, ["mm"] = d.Mm, ["share"] = d.Share })]);
         answer["readings"] = new JsonObject { ["gauge"] = track.Readings, ["mowings"] = mowings, ["canopy"] = spots };
-        answer["teaches"] = new JsonArray([.. CutReading.Of(belief, area, wet).Select(r => (JsonNode)new JsonObject { ["say"] = phrasing.Say(Say(r, answer)), ["reading"] = r.What, ["spots"] = r.Spots, ["mowings"] = r.Mowings, ["sdAfterMm"] = r.SdAfterMm })]);
+        answer["teaches"] = new JsonArray([.. CutReading.Of(belief, area, wet).Select(r => (JsonNode)new JsonObject { ["say"] = phrasing.Say(Say(r, belief.SinkMm(area, wet).Sd)), ["reading"] = r.What, ["spots"] = r.Spots, ["mowings"] = r.Mowings, ["sdAfterMm"] = r.SdAfterMm })]);
         if (track.Loose) answer["loose"] = true;
         return answer;
     }
 
-    private static string Say(CutReading r, JsonObject answer)
+    /// <summary>A reading and what it would be worth, as a sentence.</summary>
+    /// <param name="r">The reading.</param>
+    /// <param name="nowSdMm">How well what to set is known now, mm.</param>
+    public static string Say(CutReading r, double nowSdMm)
     {
-        var now = answer["sinkMm"]!["sd"]!.GetValue<double>();
+        ArgumentNullException.ThrowIfNull(r);
         var after = r.Mowings == 1 ? "the next mowing" : $"each of the next {r.Mowings.ToString(CultureInfo.InvariantCulture)} mowings";
         var gauge = r.What.StartsWith("gauge", StringComparison.Ordinal) ? "The gauge once more before mowing, and " : "";
         var spots = $"{(r.Spots == 5 ? "five" : "ten")} spots by ruler or prism right after {after}";
         var said = gauge.Length > 0 ? gauge + spots : char.ToUpperInvariant(spots[0]) + spots[1..];
-        return $"{said}: what to set is then known to {HeightSpeech.Mm(r.SdAfterMm)}, now {HeightSpeech.Mm(now)}.";
+        return $"{said}: what to set is then known to {HeightSpeech.Mm(r.SdAfterMm)}, now {HeightSpeech.Mm(nowSdMm)}.";
     }
 
     private static JsonObject Sides(Func<int, HeightEstimate> of) => new() { ["left"] = StepJson.Q(of(0)), ["right"] = StepJson.Q(of(1)) };
