@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Text.Json.Nodes;
+using Closemown.Height;
 using Closemown.Pipe;
 
 namespace Closemown.Cli;
@@ -57,7 +58,13 @@ internal sealed class HeightCommand : CliCommand
             Say(text.Wished(cut, open.Words(unit, style)));
             screen.Line();
         }
-        _ = draw;
+        if (draw && belief.Track.Readings > 0)
+        {
+            foreach (var line in new HeightSideDrawing(screen, style).Lines(belief, area, wet)) screen.Line(line);
+            screen.Line();
+            foreach (var line in new HeightFrontDrawing(screen, style).Lines(belief, cutMm is { } c ? belief.SetBenchMm(c, area, wet).Mean : benchMm, HeightAim.DefaultTolMm)) screen.Line(line);
+            screen.Line();
+        }
         foreach (var line in text.Table()) screen.Line(line);
         screen.Line();
         Say(text.Cut(benchMm));
