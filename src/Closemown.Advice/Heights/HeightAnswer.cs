@@ -38,6 +38,7 @@ public static class HeightAnswer
             var set = belief.SetBenchMm(cut, area, wet);
             answer["setBenchMm"] = StepJson.Q(set);
             answer["cutAtSetMm"] = StepJson.Q(belief.CutAtMm(set.Mean, area, wet));
+            if (AttitudeChange(belief, set.Mean) is { } degrees) answer["attitudeChangeDeg"] = degrees;
         }
         answer["screwMmPerTurn"] = Sides(belief.ScrewMmPerTurn);
         answer["lostTurns"] = Sides(belief.LostTurns);
@@ -67,6 +68,21 @@ public static class HeightAnswer
         var spots = $"{(r.Spots == 5 ? "five" : "ten")} spots by ruler or prism right after {after}";
         var said = gauge.Length > 0 ? gauge + spots : char.ToUpperInvariant(spots[0]) + spots[1..];
         return $"{said}: what to set is then known to {HeightSpeech.Mm(r.SdAfterMm)}, now {HeightSpeech.Mm(nowSdMm)}.";
+    }
+
+    /// <summary>How much the bedknife's angle to the ground would change from here to a bench height, degrees, + is nose up; null where the rollers were not told or cannot stand so.</summary>
+    private static double? AttitudeChange(HeightBelief belief, double toMm)
+    {
+        var now = (belief.BenchMm(0).Mean + belief.BenchMm(1).Mean) / 2;
+        if (belief.Track.Unit.Geometry is not { } geometry || belief.Track.Readings == 0) return null;
+        try
+        {
+            return Tilt.AttitudeChangeDeg(geometry, now, toMm);
+        }
+        catch (ArgumentException)
+        {
+            return null;                                  // rollers told that cannot stand at such heights: the heights themselves do not hang on them
+        }
     }
 
     private static JsonObject Sides(Func<int, HeightEstimate> of) => new() { ["left"] = StepJson.Q(of(0)), ["right"] = StepJson.Q(of(1)) };
