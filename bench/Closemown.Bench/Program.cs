@@ -2,6 +2,7 @@ using BenchmarkDotNet.Configs;
 using BenchmarkDotNet.Jobs;
 using BenchmarkDotNet.Running;
 using BenchmarkDotNet.Toolchains.InProcess.Emit;
+using Closemown.Bench.Heights;
 using Closemown.Bench.Keeping;
 using Closemown.Bench.Speed;
 using Closemown.Bench.Workshop;
@@ -15,6 +16,7 @@ Func<string[], int>? run = args.FirstOrDefault() switch
     "home" => HomeSeason.Print,
     "prices" => Prices.Print,
     "ablation" => Ablations.Print,
+    "heights" => HeightsRun.Print,
     "speed" => SpeedRun.Print,
     "cold" => ColdStart.Print,
     _ => null,
