@@ -3,6 +3,7 @@ using BenchmarkDotNet.Jobs;
 using BenchmarkDotNet.Running;
 using BenchmarkDotNet.Toolchains.InProcess.Emit;
 using Closemown.Bench.Heights;
+using Closemown.Bench.Heights.Cuts;
 using Closemown.Bench.Keeping;
 using Closemown.Bench.Speed;
 using Closemown.Bench.Workshop;
@@ -17,6 +18,7 @@ Func<string[], int>? run = args.FirstOrDefault() switch
     "prices" => Prices.Print,
     "ablation" => Ablations.Print,
     "heights" => HeightsRun.Print,
+    "cuts" => CutsRun.Print,
     "speed" => SpeedRun.Print,
     "cold" => ColdStart.Print,
     _ => null,
