@@ -2,6 +2,8 @@ using BenchmarkDotNet.Configs;
 using BenchmarkDotNet.Jobs;
 using BenchmarkDotNet.Running;
 using BenchmarkDotNet.Toolchains.InProcess.Emit;
+using Closemown.Bench.Heights;
+using Closemown.Bench.Heights.Cuts;
 using Closemown.Bench.Keeping;
 using Closemown.Bench.Speed;
 using Closemown.Bench.Workshop;
@@ -15,6 +17,8 @@ Func<string[], int>? run = args.FirstOrDefault() switch
     "home" => HomeSeason.Print,
     "prices" => Prices.Print,
     "ablation" => Ablations.Print,
+    "heights" => HeightsRun.Print,
+    "cuts" => CutsRun.Print,
     "speed" => SpeedRun.Print,
     "cold" => ColdStart.Print,
     _ => null,

@@ -74,6 +74,9 @@ public static class HeightDefaults
     /// <summary>A day's own part of the sink: the grain.</summary>
     public const double GrainMm = 0.1;
 
+    /// <summary>How far the sink wanders from one mowing to the next as the season makes the ground softer or firmer: 0.1 in ten mowings.</summary>
+    public const double SeasonMm = 0.03;
+
     /// <summary>Scatter of a standing height, a spot, by prism or ruler (prisms and rulers alike), besides its rounding; by card or photo more.</summary>
     public static IReadOnlyDictionary<string, double> CanopySdMm { get; } = new Dictionary<string, double>
     {

@@ -30,6 +30,9 @@ internal sealed class Talk
 
     public JsonNode Next(bool atBench) => Say(atBench ? """{"ask":"next","unit":"unit","atBench":true}""" : """{"ask":"next","unit":"unit"}""")["next"]!;
 
+    /// <summary>Any other question.</summary>
+    public JsonNode Ask(string line) => Say(line);
+
     private JsonNode Say(string line)
     {
         var answer = JsonNode.Parse(talk.Say(line))!;

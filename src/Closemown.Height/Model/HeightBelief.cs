@@ -3,7 +3,7 @@ using Closemown.Estimation;
 namespace Closemown.Height;
 
 /// <summary>A part of what is not known of the height cut.</summary>
-/// <param name="What">What it is: <c>bench</c>, <c>gauge zero</c>, <c>sink</c>, <c>wetness</c>, <c>softness</c>, <c>roller</c> or <c>grain</c>.</param>
+/// <param name="What">What it is: <c>bench</c>, <c>gauge zero</c>, <c>sink</c>, <c>wetness</c>, <c>softness</c>, <c>season</c>, <c>roller</c> or <c>grain</c>.</param>
 /// <param name="Mm">What it adds to the cut on average, mm.</param>
 /// <param name="Share">Its share of the variance of the cut (covariances halved); below zero where it cancels another.</param>
 public sealed record CutDriver(string What, double Mm, double Share);
@@ -84,7 +84,7 @@ public sealed class HeightBelief
 
     /// <summary>The same under the place where a side (0 left, 1 right) is read, mm.</summary>
     public HeightEstimate CutSideMm(int side, string? area = null, bool wet = false, bool? soft = null) =>
-        WithGrain(Predict([Term.State(0, side, 1), .. Track.SinkTerms(area, wet, soft).Select(t => Term.Constant(t.Index, -t.Weight))]));
+        WithGrain(Predict([Term.State(0, side, 1), .. HeightTrack.Less(Track.SinkTerms(area, wet, soft))]));
 
     /// <summary>Height expected to be cut with the gauge at a bench height, mm.</summary>
     public HeightEstimate CutAtMm(double benchMm, string? area = null, bool wet = false, bool? soft = null)
@@ -105,7 +105,7 @@ public sealed class HeightBelief
     {
         if (Track.Unit.LipMm is not { } lip) return null;
         var side = BenchMm(0).Mean <= BenchMm(1).Mean ? HeightLayout.Left : HeightLayout.Right;
-        var room = Predict([Term.State(0, side, 1), .. Track.SinkTerms(area, wet, null).Select(t => Term.Constant(t.Index, -t.Weight))]);
+        var room = Predict([Term.State(0, side, 1), .. HeightTrack.Less(Track.SinkTerms(area, wet, null))]);
         return room with { Mean = room.Mean - lip };
     }
 
@@ -135,7 +135,7 @@ public sealed class HeightBelief
             return new(what, mean, covariance / total);
         }
 
-        static string Name(Term t) => !t.IsConstant ? "bench" : t.Index switch
+        static string Name(Term t) => !t.IsConstant ? t.Index == HeightLayout.Season ? "season" : "bench" : t.Index switch
         {
             HeightLayout.Zero => "gauge zero",
             HeightLayout.SinkWet => "wetness",

@@ -1,6 +1,6 @@
 namespace Closemown.Height;
 
-/// <summary>Where each unknown of the height model stands: three states after each turn, locking or mowing, and sixteen constants; mm unless said.</summary>
+/// <summary>Where each unknown of the height model stands: four states after each turn, locking or mowing, and sixteen constants; mm unless said.</summary>
 public static class HeightLayout
 {
     /// <summary>Bench height at the left reading, as the unit's gauge reads it with the nuts tight; the right one follows.</summary>
@@ -9,7 +9,10 @@ public static class HeightLayout
 
     /// <summary>What the day of the last mowing adds to the cut: the grain.</summary>
     public const int Grain = 2;
-    public const int StateSize = 3;
+
+    /// <summary>What the season adds to the sink of every area: ground grows softer and firmer again.</summary>
+    public const int Season = 3;
+    public const int StateSize = 4;
 
     /// <summary>What a turn of a screw raises its own side: left, then right; mm a turn.</summary>
     public const int Turn = 0;
@@ -37,7 +40,7 @@ public static class HeightLayout
     public const int AreaCount = 4;
     public const int ConstantCount = Sink + AreaCount;
 
-    public static IReadOnlyList<string> StateNames { get; } = ["bench height left", "bench height right", "grain"];
+    public static IReadOnlyList<string> StateNames { get; } = ["bench height left", "bench height right", "grain", "season"];
 
     public static IReadOnlyList<string> ConstantNames { get; } =
     [

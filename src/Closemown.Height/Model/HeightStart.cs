@@ -16,6 +16,7 @@ internal static class HeightStart
         var lost = unit.Start("lostTurns", HeightDefaults.LostTurns);
         Pair(chain, HeightLayout.Left, unit.Start("benchMm", HeightDefaults.BenchMm), HeightDefaults.SidesTogether, constants: false);
         chain.AddGaussian([Term.State(0, HeightLayout.Grain, 1)], 0, HeightDefaults.GrainMm);
+        chain.AddGaussian([Term.State(0, HeightLayout.Season, 1)], 0, HeightDefaults.SeasonMm);
         Pair(chain, HeightLayout.Turn, turn, ThreadsTogether, constants: true);
         Pair(chain, HeightLayout.Pull, Times(pull, turn), 0.5, constants: true);
         Pair(chain, HeightLayout.Lost, Times(lost, turn), 0, constants: true);

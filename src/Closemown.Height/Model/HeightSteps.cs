@@ -52,6 +52,9 @@ internal static class HeightSteps
 
     public static HeightStep Rebuild() => new HeightStep().BothSides(HeightDefaults.RebuildMm);
 
+    /// <summary>So many mowings: the ground has grown softer or firmer.</summary>
+    public static HeightStep Season(this HeightStep step, int mowings) => step.Noise(HeightLayout.Season, HeightDefaults.SeasonMm * Math.Sqrt(mowings));
+
     /// <summary>Another mowing: its own grain.</summary>
     public static HeightStep NewMowing() => new HeightStep().Renew(HeightLayout.Grain, HeightDefaults.GrainMm);
 

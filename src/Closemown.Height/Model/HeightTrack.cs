@@ -27,7 +27,7 @@ public sealed class HeightTrack
     private (Slack Left, Slack Right) slack = (Slack.Unknown, Slack.Unknown);
     private DateTimeOffset? lastBench;
     private bool knocked, lockedRead, unlockedRead, told;
-    private int step;
+    private int step, since;                              // mowings since the season was last moved on
 
     /// <summary>Starts a unit with nothing but its description.</summary>
     /// <param name="unit">The description: starting values come from it.</param>
@@ -145,13 +145,16 @@ public sealed class HeightTrack
     internal Term[] CutTerms(string? area, bool wet, bool? soft, int? grooved = null) =>
     [
         Term.State(0, HeightLayout.Left, 0.5), Term.State(0, HeightLayout.Right, 0.5), Term.State(0, HeightLayout.Grain, 1),
-        .. SinkTerms(area, wet, soft, grooved).Select(t => Term.Constant(t.Index, -t.Weight)),
+        .. Less(SinkTerms(area, wet, soft, grooved)),
     ];
+
+    /// <summary>The same terms taken away.</summary>
+    internal static IEnumerable<Term> Less(Term[] terms) => terms.Select(t => t.IsConstant ? Term.Constant(t.Index, -t.Weight) : Term.State(0, t.Index, -t.Weight));
 
     /// <summary>Terms of what the gauge reads more than is cut, the grain apart: gauge zero and sink.</summary>
     internal Term[] SinkTerms(string? area, bool wet, bool? soft, int? grooved = null)
     {
-        var terms = new List<Term> { Term.Constant(HeightLayout.Zero, 1), Term.Constant(HeightLayout.Sink + mowings.Slot(area ?? mowings.LastArea), 1) };
+        var terms = new List<Term> { Term.State(0, HeightLayout.Season, 1), Term.Constant(HeightLayout.Zero, 1), Term.Constant(HeightLayout.Sink + mowings.Slot(area ?? mowings.LastArea), 1) };
         if (wet) terms.Add(Term.Constant(HeightLayout.SinkWet, 1));
         if ((soft ?? mowings.Soft(area ?? mowings.LastArea)) is { } s) terms.Add(Term.Constant(HeightLayout.SinkSoft, s ? 0.5 : -0.5));
         if ((grooved ?? (Unit.Grooved ? 1 : 0)) == 1) terms.Add(Term.Constant(HeightLayout.SinkGrooved, 1));
@@ -277,9 +280,10 @@ public sealed class HeightTrack
     {
         mowings.Mown(e, e.Unit == Unit.Name);
         if (e.Unit != Unit.Name) return;
+        since++;
         if (lastBench is not null && !knocked)
         {
-            Move(HeightSteps.Knock());
+            Move(Later(HeightSteps.Knock()));
             knocked = true;
         }
         if (told || e.Number("benchMm") is not { } mm) return;
@@ -289,10 +293,18 @@ public sealed class HeightTrack
         told = true;
     }
 
+    /// <summary>A step to which the mowings since the last one are laid.</summary>
+    private HeightStep Later(HeightStep s)
+    {
+        s.Season(since);
+        since = 0;
+        return s;
+    }
+
     private HeightSurprise? Canopy(Entry e)
     {
         if (e.Word("when") != "after" || mowings.MownFor(e) is not { } mowing) return null;
-        if (mowing.FirstReading) Move(HeightSteps.NewMowing());
+        if (mowing.FirstReading) Move(Later(HeightSteps.NewMowing()));
         var reads = CanopyReadings.Of(e, CutTerms(mowing.Area, mowing.Wet, mowing.Soft));
         if (reads.Count == 0) return null;
         var p = Surprise.OfSeveral([.. reads.Select(running.Surprise)]);
