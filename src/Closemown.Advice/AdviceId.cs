@@ -33,6 +33,9 @@ public static class AdviceId
         return id.StartsWith(Steel + "-", StringComparison.Ordinal);
     }
 
+    /// <summary>The unit that an advice is about; null where the text is no id.</summary>
+    public static string? UnitOf(string id) => TryRead(id, out var steel, out _, out _) ? steel!.Unit : TryReadAim(id, out var aim, out _, out _) ? aim!.Unit : null;
+
     /// <summary>Reads an id; false where the text is none.</summary>
     public static bool TryRead(string id, out NextQuestion? question, out int count, out string hash)
     {

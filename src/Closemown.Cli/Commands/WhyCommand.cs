@@ -29,8 +29,7 @@ internal sealed class WhyCommand : CliCommand
             call.Screen.Line(Conversation.Text(open.Ask(new JsonObject { ["ask"] = "why", ["id"] = id ?? advice!.Id })));
             return ExitCodes.Done;
         }
-        AdviceId.TryRead(advice.Id, out var question, out _, out _);
-        foreach (var line in new WhyText(call.Screen, open.Words(question!.Unit, call.Style), call.Style).Lines(advice, open.Desk)) call.Screen.Line(line);
+        foreach (var line in new WhyText(call.Screen, open.Words(AdviceId.UnitOf(advice.Id)!, call.Style), call.Style).Lines(advice, open.Desk)) call.Screen.Line(line);
         return ExitCodes.Done;
     }
 }
