@@ -39,9 +39,9 @@ public sealed class ReckonTests
     public void Screws_and_bench_heights_are_reckoned_both_ways()
     {
         using var bench = new Bench();
-        var heights = bench.Run(["reckon", "bench", .. Rollers, "left=1", "--json"]).Json;
+        var heights = bench.Run(["reckon", "bench", .. Rollers, "leftTurns=1", "--json"]).Json;
         Assert.Equal((4.570, 4.056), (Math.Round((double)heights["left"]!, 3), Math.Round((double)heights["right"]!, 3)));
-        Assert.StartsWith("left 4.57, right 4.056 mm", bench.Run(["reckon", "bench", .. Rollers, "left=1"]).Out, StringComparison.Ordinal);
+        Assert.StartsWith("left 4.57, right 4.056 mm", bench.Run(["reckon", "bench", .. Rollers, "leftTurns=1"]).Out, StringComparison.Ordinal);
         var turns = bench.Run(["reckon", "screws", .. Rollers, $"leftMm={heights["left"]}", $"rightMm={heights["right"]}", "--json"]).Json;
         Assert.Equal((1.0, 0.0), (Math.Round((double)turns["left"]!, 6), Math.Round((double)turns["right"]!, 6) + 0.0));
         // A lever halves what arrives at the bracket, so it takes twice the turns.
