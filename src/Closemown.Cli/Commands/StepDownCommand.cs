@@ -33,7 +33,7 @@ internal sealed class StepDownCommand : CliCommand
         };
         using var open = call.Read();
         AreaTyped.Check(open.Desk, call.Parsed.GetValue(CommonOptions.Area));
-        var answer = open.Ask(question);
+        var answer = Asked(open, question);
         if (call.Json)
         {
             call.Screen.Line(Conversation.Text(answer));
@@ -50,6 +50,18 @@ internal sealed class StepDownCommand : CliCommand
         call.Screen.Line();
         foreach (var line in Wrap.Text("Read the standing height before each: where it stands higher than said here, cut that much less low, or mow once more at the height before. Never lower on wilting, frozen or scalped turf.", call.Screen.Width)) call.Screen.Line(line);
         return ExitCodes.Done;
+    }
+
+    private static JsonObject Asked(OpenBook open, JsonObject question)
+    {
+        try
+        {
+            return open.Ask(question);
+        }
+        catch (CliFault fault) when (question["cutMm"] is null && fault.Json?["error"]?["field"]?.GetValue<string>() == "cutMm")
+        {
+            throw new CliFault(fault.Exit, "What shall the turf be cut at? No wish is in the book.", "Add --cut 4mm, or enter the wish: closemown add wish 4 --area green") { Json = fault.Json };
+        }
     }
 
     private static double ShareTyped(Call call, string text)

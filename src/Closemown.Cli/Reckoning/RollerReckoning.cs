@@ -47,10 +47,18 @@ internal static class RollerReckoning
             var geometry = Of(given, style);
             var left = Number(given, "leftMm", style) ?? throw CliFault.Refused("screws needs leftMm: the bench height wanted at the left.", "Write leftMm=5 and rightMm=5.");
             var wanted = new BenchPair(left, Number(given, "rightMm", style) ?? left);
-            var turns = Number(given, "fromLeftMm", style) is { } now
-                ? BenchFromScrews.TurnsBetween(geometry, new(now, Number(given, "fromRightMm", style) ?? now), wanted)
-                : BenchFromScrews.Turns(geometry, wanted);
-            return (turns.Left, turns.Right);
+            try
+            {
+                var turns = Number(given, "fromLeftMm", style) is { } now
+                    ? BenchFromScrews.TurnsBetween(geometry, new(now, Number(given, "fromRightMm", style) ?? now), wanted)
+                    : BenchFromScrews.Turns(geometry, wanted);
+                return (turns.Left, turns.Right);
+            }
+            catch (ArgumentException e)
+            {
+                throw CliFault.Refused($"These rollers cannot give {wanted.LeftMm:0.###} mm left and {wanted.RightMm:0.###} mm right. {e.Message.Split(" (Parameter", 2)[0]}",
+                    $"At level axes they stand at {BenchFromScrews.Heights(geometry, default).LeftMm:0.###} mm: ask for a height nearer to that, or measure the rollers again.");
+            }
         },
     };
 
