@@ -38,9 +38,12 @@ public sealed class Phrasing(WritingStyle style, string step = "click")
         "Lap" => Capital(Words.For(style, WordKey.Lap)),
         "step" => step,
         _ when place.StartsWith("um:", StringComparison.Ordinal) => LengthPrinting.Gap(double.Parse(place.AsSpan(3), CultureInfo.InvariantCulture), style),
-        _ when place.StartsWith("mm:", StringComparison.Ordinal) => LengthPrinting.Height(Math.Round(double.Parse(place.AsSpan(3), CultureInfo.InvariantCulture), 2), style),
+        _ when place.StartsWith("mm:", StringComparison.Ordinal) => Height(double.Parse(place.AsSpan(3), CultureInfo.InvariantCulture)),
         _ => throw new FormatException($"Bug in Phrasing: no place {place}."),
     };
+
+    /// <summary>Settings are read to a few hundredths of a millimetre, for which fractions of an inch are too coarse.</summary>
+    private string Height(double mm) => Length.Print(Math.Round(mm, 2), style.Height == HeightUnit.Mm ? LengthUnit.Mm : LengthUnit.Inch, style);
 
     private static string Capital(string word) => char.ToUpperInvariant(word[0]) + word[1..];
 }

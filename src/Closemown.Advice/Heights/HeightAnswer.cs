@@ -38,6 +38,7 @@ public static class HeightAnswer
             var set = belief.SetBenchMm(cut, area, wet);
             answer["setBenchMm"] = StepJson.Q(set);
             answer["cutAtSetMm"] = StepJson.Q(belief.CutAtMm(set.Mean, area, wet));
+            if (AttitudeChange(belief, set.Mean) is { } degrees) answer["attitudeChangeDeg"] = degrees;
         }
         answer["screwMmPerTurn"] = Sides(belief.ScrewMmPerTurn);
         answer["lostTurns"] = Sides(belief.LostTurns);
@@ -51,19 +52,37 @@ public static class HeightAnswer
         }
         answer["drivers"] = new JsonArray([.. belief.CutDrivers(area, wet).Select(d => (JsonNode)new JsonObject { ["what"] = d.What, ["mm"] = d.Mm, ["share"] = d.Share })]);
         answer["readings"] = new JsonObject { ["gauge"] = track.Readings, ["mowings"] = mowings, ["canopy"] = spots };
-        answer["teaches"] = new JsonArray([.. CutReading.Of(belief, area, wet).Select(r => (JsonNode)new JsonObject { ["say"] = phrasing.Say(Say(r, answer)), ["reading"] = r.What, ["spots"] = r.Spots, ["mowings"] = r.Mowings, ["sdAfterMm"] = r.SdAfterMm })]);
+        answer["teaches"] = new JsonArray([.. CutReading.Of(belief, area, wet).Select(r => (JsonNode)new JsonObject { ["say"] = phrasing.Say(Say(r, belief.SinkMm(area, wet).Sd)), ["reading"] = r.What, ["spots"] = r.Spots, ["mowings"] = r.Mowings, ["sdAfterMm"] = r.SdAfterMm })]);
         if (track.Loose) answer["loose"] = true;
         return answer;
     }
 
-    private static string Say(CutReading r, JsonObject answer)
+    /// <summary>A reading and what it would be worth, as a sentence.</summary>
+    /// <param name="r">The reading.</param>
+    /// <param name="nowSdMm">How well what to set is known now, mm.</param>
+    public static string Say(CutReading r, double nowSdMm)
     {
-        var now = answer["sinkMm"]!["sd"]!.GetValue<double>();
+        ArgumentNullException.ThrowIfNull(r);
         var after = r.Mowings == 1 ? "the next mowing" : $"each of the next {r.Mowings.ToString(CultureInfo.InvariantCulture)} mowings";
         var gauge = r.What.StartsWith("gauge", StringComparison.Ordinal) ? "The gauge once more before mowing, and " : "";
         var spots = $"{(r.Spots == 5 ? "five" : "ten")} spots by ruler or prism right after {after}";
         var said = gauge.Length > 0 ? gauge + spots : char.ToUpperInvariant(spots[0]) + spots[1..];
-        return $"{said}: what to set is then known to {HeightSpeech.Mm(r.SdAfterMm)}, now {HeightSpeech.Mm(now)}.";
+        return $"{said}: what to set is then known to {HeightSpeech.Mm(r.SdAfterMm)}, now {HeightSpeech.Mm(nowSdMm)}.";
+    }
+
+    /// <summary>How much the bedknife's angle to the ground would change from here to a bench height, degrees, + is nose up; null where the rollers were not told or cannot stand so.</summary>
+    private static double? AttitudeChange(HeightBelief belief, double toMm)
+    {
+        var now = (belief.BenchMm(0).Mean + belief.BenchMm(1).Mean) / 2;
+        if (belief.Track.Unit.Geometry is not { } geometry || belief.Track.Readings == 0) return null;
+        try
+        {
+            return Tilt.AttitudeChangeDeg(geometry, now, toMm);
+        }
+        catch (ArgumentException)
+        {
+            return null;                                  // rollers told that cannot stand at such heights: the heights themselves do not hang on them
+        }
     }
 
     private static JsonObject Sides(Func<int, HeightEstimate> of) => new() { ["left"] = StepJson.Q(of(0)), ["right"] = StepJson.Q(of(1)) };

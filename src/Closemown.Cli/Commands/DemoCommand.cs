@@ -30,7 +30,7 @@ internal sealed class DemoCommand : CliCommand
         if (call.Json)
         {
             var answer = new JsonObject { ["ok"] = true, ["invented"] = true, ["book"] = path };
-            foreach (var ask in (string[])["next", "steel", "today"]) answer[ask] = open.Ask(new JsonObject { ["ask"] = ask, ["unit"] = unit })[ask]!.DeepClone();
+            foreach (var ask in (string[])["next", "steel", "height", "today"]) answer[ask] = open.Ask(new JsonObject { ["ask"] = ask, ["unit"] = unit })[ask]!.DeepClone();
             call.Screen.Line(Conversation.Text(answer));
             return ExitCodes.Done;
         }
@@ -54,12 +54,21 @@ internal sealed class DemoCommand : CliCommand
             // Said earlier in this sitting; a newcomer has not seen it.
             foreach (var line in Wrap.Beside("Caution", open.Words(unit, call.Style).Say(Cautions.Hands), screen.Width, 12)) screen.Line(screen.Ink(Tone.Danger, line));
         }
+        if (open.Desk.HeightTrack(unit).Readings > 0)
+        {
+            screen.Line();
+            screen.Line(screen.Ink(Tone.Strong, "Its height"));
+            var wish = open.Desk.Standing.LastOrDefault(e => e.Is("wish"));
+            HeightCommand.Tell(call, open, unit, wish?.Area, null, wish?.Number("cutMm"), wet: false, draw: true);
+        }
         screen.Line();
         screen.Line(screen.Ink(Tone.Strong, "To start your own book"));
         var called = call.Around.Called;
         screen.Line($"  {called} new --unit mower --blades 10");
         screen.Line($"  {called} add paper-cut cuts cuts folds");
         screen.Line($"  {called} next");
+        screen.Line($"  {called} add gauge 5.1 5.2");
+        screen.Line($"  {called} height --cut 4mm");
     }
 
     private static string Day(DateTimeOffset at) => at.ToString("d MMM yyyy", System.Globalization.CultureInfo.InvariantCulture);

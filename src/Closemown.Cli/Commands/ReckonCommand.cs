@@ -20,6 +20,7 @@ internal sealed class ReckonCommand : CliCommand
             ("closemown reckon clip speed=4.8km/h blades=11 rpm=2000", "travel between two blade passes, and cuts per metre"),
             ("closemown reckon click pitch=1mm detents=14 lever=0.25", "what one click moves"),
             ("closemown reckon share canopy=6mm cut=4mm --json", "for a program"),
+            ("closemown reckon screws rollerFrontMm=60 rollerRearMm=60 rollerSpanMm=200 edgeAtMm=100,-26 leftMm=5 rightMm=5.2", "turns of the height screws"),
         ];
         Arguments.Add(Which);
         Arguments.Add(Given);
@@ -29,25 +30,44 @@ internal sealed class ReckonCommand : CliCommand
     {
         if (call.Parsed.GetValue(Which) is not { } name) return List(call);
         var reckoning = Reckoning.All.FirstOrDefault(r => r.Name == name) ?? throw Unknown(name);
-        var value = Value(call, reckoning);
+        var given = Typed(call, reckoning);
+        (double Left, double Right)? sides = reckoning.BySide is null ? null : Sides(reckoning, given, call);
+        var value = sides is var (l, r) ? (l + r) / 2 : Value(call, reckoning, given);
         if (call.Json)
         {
-            call.Screen.Line(Conversation.Text(new JsonObject { ["name"] = reckoning.Name, ["value"] = value, ["unit"] = reckoning.Unit, ["source"] = reckoning.Source }));
+            var json = new JsonObject { ["name"] = reckoning.Name, ["value"] = value, ["unit"] = reckoning.Unit, ["source"] = reckoning.Source };
+            if (sides is var (jl, jr)) (json["left"], json["right"]) = (jl, jr);
+            call.Screen.Line(Conversation.Text(json));
             return ExitCodes.Done;
         }
-        var shown = value.ToString(Math.Abs(value) < 1 ? "0.####" : "0.###", CultureInfo.InvariantCulture).Replace('.', call.Style.DecimalSign);
+        string Shown(double v) => v.ToString(Math.Abs(v) < 1 ? "0.####" : "0.###", CultureInfo.InvariantCulture).Replace('.', call.Style.DecimalSign);
+        var shown = sides is var (left, right) ? $"left {Shown(left)}, right {Shown(right)}" : Shown(value);
         call.Screen.Line(call.Screen.Ink(Tone.Strong, $"{shown}{(reckoning.Unit.Length > 0 ? " " + reckoning.Unit : "")}{(reckoning.Also(value, call.Style) is { } also ? $", {also}" : "")}"));
         foreach (var line in About(reckoning, call.Screen.Width)) call.Screen.Line(line);
         return ExitCodes.Done;
     }
 
-    private static double Value(Call call, Reckoning reckoning)
+    private static (double Left, double Right) Sides(Reckoning reckoning, Dictionary<string, string> given, Call call)
+    {
+        try
+        {
+            return reckoning.BySide!(given, call.Style);
+        }
+        catch (ArgumentException e)
+        {
+            throw CliFault.Refused(e.Message.Split(" (Parameter", 2)[0], $"{reckoning.Name} cannot be reckoned with these values: measure them again.");
+        }
+    }
+
+    /// <summary>The inputs as typed, by name; a name may be without the unit at its end.</summary>
+    private static Dictionary<string, string> Typed(Call call, Reckoning reckoning)
     {
         var given = new Dictionary<string, string>(StringComparer.Ordinal);
         foreach (var token in call.Parsed.GetValue(Given) ?? [])
         {
             var at = token.IndexOf('=', StringComparison.Ordinal);
             var key = at > 0 ? token[..at] : token;
+            key = reckoning.Keys.FirstOrDefault(k => k.Name != key && FieldNames.Short(k.Name) == key)?.Name ?? key;
             if (at <= 0 || reckoning.Keys.All(k => k.Name != key))
             {
                 var near = Spelling.Nearest(key, reckoning.Keys.Select(k => k.Name));
@@ -55,6 +75,11 @@ internal sealed class ReckonCommand : CliCommand
             }
             given[key] = token[(at + 1)..];
         }
+        return given;
+    }
+
+    private static double Value(Call call, Reckoning reckoning, Dictionary<string, string> given)
+    {
         var inputs = new double[reckoning.Keys.Count];
         for (var i = 0; i < inputs.Length; i++)
         {
@@ -94,10 +119,11 @@ internal sealed class ReckonCommand : CliCommand
 
     private static IEnumerable<string> About(Reckoning r, int width)
     {
-        foreach (var line in Wrap.Beside("  formula", r.Formula, width, 12)) yield return line;
+        var column = Math.Max(12, r.Keys.Max(k => k.Name.Length) + 4);
+        foreach (var line in Wrap.Beside("  formula", r.Formula, width, column)) yield return line;
         foreach (var k in r.Keys)
-            foreach (var line in Wrap.Beside("  " + k.Name, k.Help + (k.Default is { } d ? $"; {d.ToString(CultureInfo.InvariantCulture)} where left out" : ""), width, 12)) yield return line;
-        foreach (var line in Wrap.Beside("  source", r.Source, width, 12)) yield return line;
+            foreach (var line in Wrap.Beside("  " + k.Name, k.Help + (k.Default is { } d ? $"; {d.ToString(CultureInfo.InvariantCulture)} where left out" : ""), width, column)) yield return line;
+        foreach (var line in Wrap.Beside("  source", r.Source, width, column)) yield return line;
     }
 
     private static string Example(Reckoning r) => $"closemown reckon {r.Name} {string.Join(' ', r.Keys.Select(k => k.Default is null ? $"{k.Name}=…" : $"[{k.Name}=…]"))}";

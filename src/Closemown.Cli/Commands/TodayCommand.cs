@@ -41,6 +41,12 @@ internal sealed class TodayCommand : CliCommand
         var belief = open.Desk.Belief(unit);
         var gaps = Enumerable.Range(0, 3).Select(s => $"{Words.For(style, s switch { 0 => WordKey.Left, 1 => WordKey.Centre, _ => WordKey.Right })} {LengthPrinting.Gap(belief.ClearanceUm(s).Mean, style)} (give or take {LengthPrinting.Gap(belief.ClearanceUm(s).Sd, style)})");
         foreach (var line in Wrap.Text($"The {Words.For(style, WordKey.Clearance)}: {string.Join(", ", gaps)}.", screen.Width)) screen.Line(line);
+        if (open.Desk.HeightTrack(unit).Readings > 0)
+        {
+            var (height, figures) = (open.Desk.Height(unit), new HeightFigures(style));
+            var cut = height.CutMm();
+            foreach (var line in Wrap.Text($"The height: bench {Words.For(style, WordKey.Left)} {figures.Number(height.BenchMm(0).Mean)}, {Words.For(style, WordKey.Right)} {figures.Whole(height.BenchMm(1).Mean)}; it cuts {figures.Whole(cut.Mean)}, 90 times in 100 {figures.Range(cut)}.", screen.Width)) screen.Line(line);
+        }
         foreach (var line in SteelText.Unusual(belief, style, screen.Width)) screen.Line(line);
         if (several) screen.Line();
     }

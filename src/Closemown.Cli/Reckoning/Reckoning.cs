@@ -23,6 +23,9 @@ internal sealed record Reckoning(string Name, string Gives, string Unit, string 
     /// <summary>More about the value, for people.</summary>
     public Func<double, WritingStyle, string?> Also { get; init; } = (_, _) => null;
 
+    /// <summary>For what has a value at each side: left and right from the inputs as typed. The value is then their middle.</summary>
+    public Func<IReadOnlyDictionary<string, string>, WritingStyle, (double Left, double Right)>? BySide { get; init; }
+
     /// <summary>All there are.</summary>
     public static IReadOnlyList<Reckoning> All { get; } =
     [
@@ -46,10 +49,12 @@ internal sealed record Reckoning(string Name, string Gives, string Unit, string 
             ],
             x => ClickSize.Um(x[0], x[1], x[2]))
         { Also = (um, style) => $"{new GapText(style with { Gap = GapUnit.Thou }).Number(um, true)} thou" },
+        RollerReckoning.Bench,
+        RollerReckoning.Screws,
     ];
 
     /// <summary>Names of the contract that are not reckoned yet.</summary>
-    public static IReadOnlyList<string> Later { get; } = ["bench", "screws", "et0", "growth", "gdd", "dew", "dollar-spot", "colour", "uniformity", "speed-slope"];
+    public static IReadOnlyList<string> Later { get; } = ["et0", "growth", "gdd", "dew", "dollar-spot", "colour", "uniformity", "speed-slope"];
 
     private static (double, ParseFault?) Plain(string text, WritingStyle style) => Number.TryParse(text, style, NumberUnit.One, out var v, out var f) ? (v.Value, null) : (0, f);
 

@@ -46,6 +46,13 @@ internal sealed class StepText(Screen screen, Phrasing words, WritingStyle style
             var at = nip.ClearanceUm.Select((e, s) => $"{Place(s)} {LengthPrinting.Gap(e.Mean, style)} (give or take {LengthPrinting.Gap(e.Sd, style)})");
             yield return $"{(step.Do == "mow" ? "The gap now" : "The gap then")}: {string.Join(", ", at)}.";
         }
+        if (step.ExpectHeight is { } height)
+        {
+            var figures = new HeightFigures(style);
+            var known = Math.Max(height.Left.Sd, height.Right.Sd) < 1;
+            if (step.Within is { } now) yield return $"{Capital(Chance.InHundred(now))} that both sides are within the tolerance as it stands{(step.Do is "screw" ? $"; {Chance.InHundred(height.Within)} after this step" : "")}.";
+            if (known) yield return $"{(step.Do is "screw" or "lock" ? "Expected then" : "The gauge should read")}: {Place(0)} {figures.Whole(height.Left.Mean)} (give or take {figures.Number(height.Left.Sd)}), {Place(2)} {figures.Whole(height.Right.Mean)} (give or take {figures.Number(height.Right.Sd)}).";
+        }
         if (step.ExpectRead.Count > 0)
         {
             yield return "Likeliest to be found: " + string.Join(", ", step.ExpectRead.Select(r =>
@@ -54,7 +61,7 @@ internal sealed class StepText(Screen screen, Phrasing words, WritingStyle style
                 return $"{Place(r.Station)} {r.Words[best]} ({Chance.InHundred(r.P[best])})";
             })) + ".";
         }
-        if (step is { Expect: null, ExpectRead.Count: 0 }) yield return step.Do == "fit" ? "Nothing else can be trusted before this is known." : "A rule decides this, not a reckoning.";
+        if (step is { Expect: null, ExpectHeight: null, ExpectRead.Count: 0 }) yield return step.Do == "fit" ? "Nothing else can be trusted before this is known." : "A rule decides this, not a reckoning.";
     }
 
     private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
@@ -97,10 +104,16 @@ internal sealed class StepText(Screen screen, Phrasing words, WritingStyle style
             "stone" => $"closemown add stone {step.What}",
             "grind" => $"closemown add grind {step.What}",
             "repair" => "closemown add rebuild \"what was done\"",
+            "gauge" => "closemown add gauge LEFT RIGHT",
+            "screw" => $"closemown add screw {Turned("left", step.LeftTurns)}{Turned("right", step.RightTurns)}".TrimEnd(),
+            "lock" => "closemown add locked",
+            "mow" when step.ExpectHeight is not null => null,
             "mow" => "closemown add mow 1h, then closemown add swath LEFT CENTRE RIGHT (each clean, ragged or uncut)",
             _ => null,
         };
     }
+
+    private static string Turned(string side, double? turns) => turns is { } n && n != 0 ? $"{side}={n.ToString("+0.##;-0.##", System.Globalization.CultureInfo.InvariantCulture)} " : "";
 
     private string Place(int station) => Words.For(style, station switch { 0 => WordKey.Left, 1 => WordKey.Centre, _ => WordKey.Right });
 }

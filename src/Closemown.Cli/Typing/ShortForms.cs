@@ -24,12 +24,12 @@ internal static class ShortForms
         ["grind"] = "grind both",
         ["rebuild"] = "rebuild \"new bearings\"",
         ["strike"] = "strike left",
-        ["gauge"] = "gauge 5.1 \"5.2 mm\"",
-        ["screw"] = "screw left=0.25",
+        ["gauge"] = "gauge 6.1 6.3",
+        ["screw"] = "screw left +0.25",
         ["locked"] = "locked",
         ["area"] = "area grass=cool m2=120 --area green",
         ["mow"] = "mow 90 min",
-        ["canopy"] = "canopy 5.2 before",
+        ["canopy"] = "canopy 5mm --how ruler --when after",
         ["look"] = "look pale clean",
         ["clippings"] = "clippings 12",
         ["weather"] = "weather date=2026-05-03 tMin=4 tMax=15",
@@ -48,14 +48,15 @@ internal static class ShortForms
     public static void Read(TypedEntry entry, IReadOnlyList<string> typed)
     {
         var loose = new List<string>();
+        typed = FieldOptions.Assigned(entry.Kind, typed);
         foreach (var token in typed)
         {
-            if (token.StartsWith("--", StringComparison.Ordinal)) throw CliFault.Usage($"add knows no option \"{token}\".", "closemown add --help lists the options.");
             if (Assignment(token) is not var (name, value)) loose.Add(token);
             else if (FieldNames.Find(entry.Kind, name) is { } field) entry.Set(field, value);
             else if (entry.Kind.OtherFieldsAreNumbers) entry.SetOther(name, value);
             else throw FieldNames.Unknown(entry.Kind, name);
         }
+        if (SideWords.Place(entry, loose) || SpotWords.Place(entry, loose)) return;
         if (!Stationwise(entry, loose)) new LooseWords(entry).Place(WithUnits(entry.Kind, loose));
     }
 

@@ -177,6 +177,17 @@ public sealed class HeightAnswersTests
     }
 
     [Fact]
+    public void The_change_of_the_knifes_angle_is_told_where_the_rollers_are()
+    {
+        Assert.Null(Height(Set(), ""","cutMm":4""")["attitudeChangeDeg"]);
+        var pipe = Set("""{"kind":"unit","unit":"u","rollerFrontMm":60,"rollerRearMm":60,"rollerSpanMm":200,"edgeAtMm":[100,-26]}""");
+        var h = Height(pipe, ""","cutMm":3.4""");
+        // Two millimetres of height at the edge, midway, are about four at the front axis, 200 mm from the rear one (docs/model-height.md).
+        var lower = (((double)h["benchMm"]!["left"]!["mean"]! + (double)h["benchMm"]!["right"]!["mean"]!) / 2) - (double)h["setBenchMm"]!["mean"]!;
+        Assert.Equal(-Math.Atan(2 * lower / 200) * 180 / Math.PI, (double)h["attitudeChangeDeg"]!, 0.05);
+    }
+
+    [Fact]
     public void The_score_counts_what_was_said_of_the_gauge()
     {
         var pipe = Set("""{"kind":"gauge","leftMm":6.1,"rightMm":6}""", """{"kind":"gauge","leftMm":6.1,"rightMm":9}""");
