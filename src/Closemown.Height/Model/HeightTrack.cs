@@ -16,6 +16,8 @@ public sealed class HeightTrack
     /// <summary>A sitting at the bench ends with a mowing or after so many hours.</summary>
     public const double SittingHours = 6;
 
+    private const int UnreadMowings = 4;
+
     private readonly ChainModel chain = new(HeightLayout.StateNames, HeightLayout.ConstantNames);
     private readonly List<(int Factor, double SdMm, int Hand)> gaugeFactors = [];
     private readonly Dictionary<int, double> overridden = [];
@@ -26,7 +28,7 @@ public sealed class HeightTrack
     private GaugeDoubt? doubt;
     private (Slack Left, Slack Right) slack = (Slack.Unknown, Slack.Unknown);
     private DateTimeOffset? lastBench;
-    private bool knocked, lockedRead, unlockedRead, told;
+    private bool knocked, cutRead, lockedRead, unlockedRead, told;
     private int step, since;                              // mowings since the season was last moved on
 
     /// <summary>Starts a unit with nothing but its description.</summary>
@@ -286,6 +288,8 @@ public sealed class HeightTrack
             Move(Later(HeightSteps.Knock()));
             knocked = true;
         }
+        // So many mowings whose cut nobody read make a step of their own: one for each would only lengthen the chain.
+        if (cutRead && since >= UnreadMowings) Move(Later(new HeightStep()));
         if (told || e.Number("benchMm") is not { } mm) return;
         // Nothing was gauged since the screws were turned: what the person says it stood at is a rough reading of both sides.
         var read = new HeightReading([Term.State(0, HeightLayout.Left, 0.5), Term.State(0, HeightLayout.Right, 0.5)], mm, mm, HeightDefaults.ToldBenchSdMm, -1, -1);
@@ -307,6 +311,7 @@ public sealed class HeightTrack
         if (mowing.FirstReading) Move(Later(HeightSteps.NewMowing()));
         var reads = CanopyReadings.Of(e, CutTerms(mowing.Area, mowing.Wet, mowing.Soft));
         if (reads.Count == 0) return null;
+        cutRead = true;
         var p = Surprise.OfSeveral([.. reads.Select(running.Surprise)]);
         foreach (var r in reads) Plain(r);
         mowings.Counts(mowing, e.Numbers("mm")?.Count ?? 1);
