@@ -41,12 +41,12 @@ public sealed class HeightCommandTests
     public void The_next_step_to_a_height_can_be_typed_as_it_is_shown_and_leads_on()
     {
         using var bench = Mown();
-        var told = bench.Run("next", "--bench", "6mm");
+        var told = bench.Run("next", "--bench", "9mm");
         Assert.Equal(0, told.Exit);
         Assert.Contains("Do now", told.Out, StringComparison.Ordinal);
         var line = told.Lines.Single(l => l.StartsWith("Enter it", StringComparison.Ordinal));
         Assert.Equal(0, bench.Run([.. line[(line.IndexOf("closemown ", StringComparison.Ordinal) + 10)..].Split(' ')]).Exit);
-        Assert.NotEqual(told.Out, bench.Run("next", "--bench", "6mm").Out);
+        Assert.NotEqual(told.Out, bench.Run("next", "--bench", "9mm").Out);
     }
 
     [Theory]

@@ -5,7 +5,7 @@ namespace Closemown.Cli;
 /// <summary>Fields by the names people type: with or without the unit at the end, any case, center for centre.</summary>
 internal static class FieldNames
 {
-    private static readonly string[] Units = ["Um", "Mm", "MmPerTurn", "Deg", "Pct", "M2", "C"];
+    private static readonly string[] Units = ["Um", "Mm", "Turns", "MmPerTurn", "Deg", "Pct", "M2", "C"];
 
     /// <summary>The field that is meant; null where none is.</summary>
     public static FieldSpec? Find(KindSpec kind, string name)
