@@ -46,7 +46,7 @@ public sealed class HeightTests
     [InlineData("next --sure 80", 2, "--bench 6mm")]
     [InlineData("next --bench 6mm --sure 100", 1, "0.5 to 0.999")]
     [InlineData("height --cut 4mm --area gren", 1, "Did you mean \"green\"?")]
-    [InlineData("step-down --area green", 1, "cutMm")]
+    [InlineData("step-down --area green", 1, "--cut 4mm")]
     [InlineData("step-down --area green --cut 4mm --share lots", 1, "--share")]
     [InlineData("reckon bench rollerFrontMm=60", 1, "rollerRearMm")]
     [InlineData("reckon screws rollerFrontMm=60 rollerRearMm=60 rollerSpanMm=200 edgeAtMm=300,-26 leftMm=5", 1, "between the axes")]

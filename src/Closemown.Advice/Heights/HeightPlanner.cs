@@ -48,6 +48,8 @@ public static class HeightPlanner
     private static StepAdvice Of(HeightAdvice h, HeightBelief belief, AimQuestion question, HeightAim aim)
     {
         var flats = belief.Track.Unit.ScrewFlats;
+        // Said, shown and answered alike, to a thousandth of a turn.
+        var turns = new ScrewTurns(Math.Round(h.Turns.Left, 3), Math.Round(h.Turns.Right, 3));
         var then = h.Then.Select((what, i) => new AdviceStep(Name(what))
         {
             Say = what == HeightDo.Screw ? "Then up to the height; how far is said when the first turn is in the book." : HeightSpeech.Do(what, default, false, flats),
@@ -55,9 +57,9 @@ public static class HeightPlanner
         });
         var step = new AdviceStep(Name(h.Do))
         {
-            LeftTurns = h.Do == HeightDo.Screw ? Math.Round(h.Turns.Left, 3) : null,
-            RightTurns = h.Do == HeightDo.Screw ? Math.Round(h.Turns.Right, 3) : null,
-            Say = HeightSpeech.Do(h.Do, h.Turns, h.Why == HeightWhy.DownToComeUp, flats),
+            LeftTurns = h.Do == HeightDo.Screw ? turns.Left : null,
+            RightTurns = h.Do == HeightDo.Screw ? turns.Right : null,
+            Say = HeightSpeech.Do(h.Do, turns, h.Why == HeightWhy.DownToComeUp, flats),
             TakesMinutes = h.TakesMinutes,
             ExpectHeight = new(h.Left, h.Right, h.WithinAfter),
             Within = h.Within,
