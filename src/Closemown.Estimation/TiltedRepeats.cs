@@ -17,6 +17,9 @@ internal sealed class TiltedRepeats
     private const double PanelWidth = 6;
     private const double FewestPanels = 4;
 
+    /// <summary>Only reached where a reading is sharper than the spacing of doubles, whose limit is then a plain step.</summary>
+    private const double MostPanels = 10_000;
+
     private double[] _cuts = [];
 
     /// <summary>The pseudo-reading that stands for all of them.</summary>
@@ -34,7 +37,7 @@ internal sealed class TiltedRepeats
             double from = cuts[c - 1], to = cuts[c];
             if (!(to > from)) continue;
             var narrow = Math.Max(Math.Sqrt(Sharpness(readings, vc, 0.5 * (from + to))) / PanelWidth, FewestPanels / (high - low));
-            var panels = (int)Math.Ceiling((to - from) * narrow);
+            var panels = (int)Math.Ceiling(Math.Min(MostPanels, (to - from) * narrow));
             var half = 0.5 * (to - from) / panels;
             for (var p = 0; p < panels; p++)
             {
@@ -84,14 +87,26 @@ internal sealed class TiltedRepeats
     }
 
     /// <summary>A point on one side where the log density has fallen by <see cref="Fall"/>, but not by much more than twice.</summary>
-    /// <remarks>The prior alone gives it a farthest place, the sharpest it can be a nearest one.</remarks>
+    /// <remarks>
+    /// The prior alone gives it a farthest place, the sharpest it can be a nearest one. What lies behind a sharp limit is cut off, as panels there would be many and add nothing.
+    /// </remarks>
     private static double End(ReadOnlySpan<RepeatedReading> readings, double mc, double vc, double mode, double peak, int side)
     {
         var all = 1 / vc;
         foreach (var r in readings) all += r.Times / (r.Sd * r.Sd);
         double step = Math.Sqrt(2 * Fall / all), farthest = Math.Sqrt(2 * Fall * vc);
-        while (step < farthest && Log(readings, mc, vc, mode + (side * step)) > peak - Fall) step *= 1.4;
-        return mode + (side * Math.Min(step, farthest));
+        var near = 0.0;
+        while (step < farthest && Log(readings, mc, vc, mode + (side * step)) > peak - Fall) (near, step) = (step, 1.4 * step);
+        step = Math.Min(step, farthest);
+        for (var round = 0; round < 100 && Log(readings, mc, vc, mode + (side * step)) < peak - (2 * Fall); round++)
+        {
+            var half = 0.5 * (near + step);
+            if (half <= near || half >= step) break;
+            if (Log(readings, mc, vc, mode + (side * half)) > peak - Fall) near = half;
+            else step = half;
+        }
+
+        return mode + (side * step);
     }
 
     /// <summary>The ends, and between them where a limit begins or ceases to be felt.</summary>

@@ -118,6 +118,21 @@ public sealed class RepeatedSiteTests(ITestOutputHelper output)
         Assert.InRange(Math.Abs(summed.F - closed.F), 0, 1e-10);
     }, iter: 300, threads: 1);
 
+    /// <summary>Limits so sharp that they are steps: what is left is a truncated normal, and it does not take long.</summary>
+    [Theory]
+    [InlineData(1e-6)]
+    [InlineData(1e-12)]
+    [InlineData(1e-100)]
+    public void Sharp_repeats_truncate(double sd)
+    {
+        var infinite = double.PositiveInfinity;
+        RepeatedReading[] readings = [new(-infinite, 0.9, infinite, sd, 2), new(-0.7, infinite, infinite, sd, 3), new(-1.3, infinite, infinite, 2 * sd, 1)];
+        var read = new TiltedRepeats().Match(readings, 0.2, 4);
+        var (mean, spread) = TruncatedNormal.Moments(0.2, 2, -0.7, 0.9);
+        Assert.InRange(Math.Abs(read.Mean - mean) / spread, 0, 1e-10 + (5 * sd));
+        Assert.InRange(Math.Abs((Math.Sqrt(read.Variance) / spread) - 1), 0, 1e-10 + (5 * sd));
+    }
+
     [Fact]
     public void The_order_of_repeats_does_not_matter() => Gen.Int[0, 1_000_000].Sample(seed =>
     {
