@@ -4,7 +4,8 @@ namespace Closemown.Estimation;
 /// <remarks>Roots of the Legendre polynomial by Newton from Tricomi's start; Abramowitz and Stegun 1964, 25.4.29.</remarks>
 internal static class GaussLegendre
 {
-    private const int Count = 20;
+    /// <summary>Points, of either sign.</summary>
+    public const int Count = 20;
 
     /// <summary>Numbers in each array: the ten, and then zeros that count for nothing, so that four at a time fill it.</summary>
     public const int Room = 12;

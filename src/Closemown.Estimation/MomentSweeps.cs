@@ -1,12 +1,13 @@
 namespace Closemown.Estimation;
 
-/// <summary>Expectation propagation: every interval reading becomes a Gaussian pseudo-reading of its predictor.</summary>
+/// <summary>Expectation propagation: every interval reading, or all of one predictor together, becomes a Gaussian pseudo-reading of it.</summary>
 /// <remarks>
 /// A site on η is exp(−½τη² + νη). In each sweep all sites are renewed at once from their cavities: N(m, v) of the predictor
 /// less the site is N(m_c, v_c); with S² = σ² + v_c the interval's f′, f″ at (limit − m_c)/S give the matched moments, and
 /// τ = −f″/(σ² + v_c(1 + f″)), ν = (S f′ − m_c f″)/(σ² + v_c(1 + f″)): never negative, as 1 + f″ is a variance. Minka 2001, Expectation
 /// propagation for approximate Bayesian inference, UAI; Rasmussen and Williams 2006, 3.6. Sweeps run undamped from the Laplace
-/// approximation; the share of a renewal is halved only after a sweep that did not shrink the mismatch.
+/// approximation; the share of a renewal is halved only after a sweep that did not shrink the mismatch. Readings of the very same predictor
+/// have one site between them (<see cref="SiteGroups"/>), whose moments are integrated (<see cref="TiltedRepeats"/>).
 /// </remarks>
 internal static class MomentSweeps
 {
@@ -36,7 +37,7 @@ internal static class MomentSweeps
             if (sweeps >= options.MaxSweeps) return Outcome.Limit;
             if (grew) share = Math.Max(0.05, 0.5 * share);
             before = mismatch;
-            foreach (var k in w.Intervals)
+            foreach (var k in w.Sites.First)
             {
                 w.SitePrecision[k] += share * (w.NewPrecision[k] - w.SitePrecision[k]);
                 w.SiteShift[k] += share * (w.NewShift[k] - w.SiteShift[k]);
@@ -51,13 +52,15 @@ internal static class MomentSweeps
     }
 
     /// <summary>The Laplace approximation as sites: same slope and curvature at the mode.</summary>
-    public static void StartFromMode(Workspace w)
+    public static void StartFromMode(FactorRows rows, Workspace w)
     {
         foreach (var k in w.Intervals)
         {
             w.SitePrecision[k] = -w.F2[k] / (w.Sd[k] * w.Sd[k]);
             w.SiteShift[k] = (w.F1[k] / w.Sd[k]) + (w.SitePrecision[k] * w.Eta[k]);
         }
+
+        w.Sites.Gather(rows, w);
     }
 
     /// <summary>Mean and covariance blocks of the Gaussian factors times the sites.</summary>
@@ -68,7 +71,7 @@ internal static class MomentSweeps
         w.Chain.CopyFrom(w.Gaussian);
         Array.Clear(w.Gradient);
         GaussianPart.Pull(model, w);
-        foreach (var k in w.Intervals)
+        foreach (var k in w.Sites.First)
         {
             var eta = rows.Dot(k, w.U, d, c) - rows.Offset[k];
             w.Chain.AddOuter(rows, k, w.SitePrecision[k]);
@@ -90,8 +93,9 @@ internal static class MomentSweeps
         logEvidence = Evidence.OfGaussian(w.U.Length, w.Elimination);
         GaussianPart.Predict(model, w);
         logEvidence += Evidence.OfGaussians(w);
-        foreach (var k in w.Intervals)
+        for (var s = 0; s < w.Sites.Count; s++)
         {
+            var k = w.Sites.First[s];
             var m = rows.Dot(k, w.U, model.StateSize, w.StateCount) - rows.Offset[k];
             double tau = w.SitePrecision[k], nu = w.SiteShift[k];
             var v = w.Chain.Quadratic(rows, k);
@@ -99,7 +103,7 @@ internal static class MomentSweeps
             if (!(rest > 1e-12 && v > 0)) return false;
             var vc = v / rest;
             var mc = (m - (v * nu)) / rest;
-            var read = new TiltedReading(rows, k, w.Sd[k], mc, vc);
+            var read = w.Sites.Tilt(rows, w, s, mc, vc);
             (w.NewPrecision[k], w.NewShift[k]) = (read.Precision, read.Shift);
             logEvidence += read.F + Evidence.OfSite(tau, nu, m, mc, vc);
             var meanGap = Math.Abs(read.Mean - m) / Math.Sqrt(v);

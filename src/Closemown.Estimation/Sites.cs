@@ -11,6 +11,7 @@ internal sealed class Sites
     {
         (_precision, _shift, _reading) = (new double[model.IntervalCount], new double[model.IntervalCount], new long[model.IntervalCount]);
         var ordinal = 0;
+        w.Sites.Share(model.Rows, w);
         for (var k = 0; k < model.FactorCount; k++)
         {
             if (!model.Rows.Interval[k]) continue;
@@ -35,6 +36,7 @@ internal sealed class Sites
             ordinal++;
         }
 
+        w.Sites.Gather(model.Rows, w);
         return same >= 0.9 * ordinal;
     }
 

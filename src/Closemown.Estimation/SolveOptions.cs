@@ -26,6 +26,9 @@ public sealed record SolveOptions
     /// </remarks>
     public IReadOnlyDictionary<int, double>? SpreadOf { get; init; }
 
+    /// <summary>Whether readings of the very same predictor have one site between them; false only to see what that changes.</summary>
+    internal bool JoinsRepeats { get; init; } = true;
+
     internal SolveOptions Checked()
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(MaxNewtonSteps, 1);

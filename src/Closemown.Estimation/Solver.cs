@@ -30,6 +30,7 @@ public static class Solver
         Spreads.Fill(model, options, workspace);
         GaussianPart.Assemble(model, workspace);
         var matches = options.Method == EstimateKind.ExpectationPropagation && workspace.IntervalCount > 0;
+        if (matches) workspace.Sites.Fill(model.Rows, workspace, options.JoinsRepeats);
         var continued = warm is not null && workspace.IntervalCount > 0 && GaussianPart.Continue(model, workspace, warm);
         if (continued && matches && warm!.Sites is { } sites)
         {
@@ -42,7 +43,7 @@ public static class Solver
         if (workspace.IntervalCount == 0) return AtMode(model, workspace, EstimateKind.Gaussian, remark, steps, 0);
         if (!matches || remark is not null) return AtMode(model, workspace, EstimateKind.Laplace, remark, steps, 0);
         Array.Copy(workspace.U, workspace.Mode, workspace.U.Length);
-        MomentSweeps.StartFromMode(workspace);
+        MomentSweeps.StartFromMode(model.Rows, workspace);
         var swept = MomentSweeps.Run(model, workspace, options, out var sweeps, out var evidence);
         if (swept == MomentSweeps.Outcome.Settled) return Matched(model, workspace, steps, sweeps, evidence);
         Array.Copy(workspace.Mode, workspace.U, workspace.U.Length);

@@ -26,4 +26,16 @@ internal readonly struct TiltedReading
         Mean = mc + (vc * f1 / s);
         Variance = vc * left / total;
     }
+
+    /// <summary>From moments worked out elsewhere: τ = 1/variance − 1/v_c, ν = mean/variance − m_c/v_c.</summary>
+    /// <remarks>Log-concave likelihoods never widen, so a negative τ can only be rounding.</remarks>
+    public TiltedReading(double f, double mean, double variance, double mc, double vc)
+    {
+        (F, Mean, Variance) = (f, mean, variance);
+        Precision = Math.Max(0, (vc - variance) / (vc * variance));
+        Shift = ((mean - mc) / variance) + (Precision * mc);
+    }
+
+    /// <summary>No finite answer.</summary>
+    public static TiltedReading None => new(double.NaN, double.NaN, double.NaN, double.NaN, double.NaN);
 }

@@ -12,6 +12,9 @@ public sealed class Workspace
 
     internal SelectedInverse Selected { get; } = new();
 
+    /// <summary>Which readings have a pseudo-reading between them.</summary>
+    internal SiteGroups Sites { get; } = new();
+
     internal double[] U = [];
     internal double[] Mode = [];
     internal double[] Gradient = [];
