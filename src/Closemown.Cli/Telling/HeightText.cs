@@ -73,7 +73,7 @@ internal sealed class HeightText(HeightBelief b, string? area, bool wet, Writing
         return $"The {Words.For(style, lower)} side stands {figures.Whole(Math.Abs(tilt.Mean))} lower (give or take {figures.Number(tilt.Sd)}): {SideStep.Seen(step)}.";
     }
 
-    private static string Named(string what) => what switch { "bench" => "the bench height", "grain" => "the grain of the day", "sink" => "how far it sinks", _ => what };
+    private static string Named(string what) => what switch { "bench" => "the bench height", "grain" => "the grain of the day", "sink" => "how far it sinks", "season" => "the season", _ => what };
 
     private static HeightEstimate Percent(HeightEstimate e) => new(100 * e.Mean, 100 * e.Sd);
 
