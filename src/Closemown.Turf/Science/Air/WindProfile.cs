@@ -18,13 +18,13 @@ public static class WindProfile
     public static PublishedRange HeightM { get; } = new("height of the wind reading", 1, 10.5, "m");
 
     /// <summary>Wind at 2 m, m/s.</summary>
-    /// <param name="windMs">Wind as read, m/s, 0 to 100.</param>
-    /// <param name="heightM">Height it was read at, m, 0.2 to 200 (below, the profile has no meaning); marked outside 1 to 10.5.</param>
+    /// <param name="windMs">Wind as read, m/s, 0 to 120.</param>
+    /// <param name="heightM">Height it was read at, m, 0.1 to 200 (below, the profile has no meaning); marked outside 1 to 10.5.</param>
     /// <exception cref="ArgumentOutOfRangeException">Outside that.</exception>
     public static Ranged At2M(double windMs, double heightM)
     {
-        Must.Lie(windMs, 0, 100);
-        Must.Lie(heightM, 0.2, 200);
+        Must.Lie(windMs, 0, 120);
+        Must.Lie(heightM, 0.1, 200);
         var factor = heightM == TargetM ? 1 : 4.87 / Math.Log((67.8 * heightM) - 5.42);
         return new(windMs * factor, HeightM.MarkOf(heightM));
     }

@@ -13,7 +13,7 @@ public static class PenmanMonteith
     /// <param name="meanC">Mean temperature T, °C, −100 to 100.</param>
     /// <param name="netMjM2">Net radiation Rn, MJ/m² a day, −60 to 60.</param>
     /// <param name="soilMjM2">Heat into the soil G, MJ/m² a day, −60 to 60.</param>
-    /// <param name="windMs">Wind at 2 m, m/s, 0 to 100.</param>
+    /// <param name="windMs">Wind at 2 m, m/s, 0 or more.</param>
     /// <param name="deficitKpa">Vapour pressure deficit es − ea, kPa, −101 to 101.</param>
     /// <param name="psychrometricKpaPerC">γ, kPa/°C, above 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">Outside that.</exception>
@@ -21,7 +21,7 @@ public static class PenmanMonteith
     {
         Must.Lie(netMjM2, -60, 60);
         Must.Lie(soilMjM2, -60, 60);
-        Must.Lie(windMs, 0, 100);
+        Must.NotBeNegative(windMs);
         Must.Lie(deficitKpa, -101, 101);
         Must.BePositive(psychrometricKpaPerC);
         var slope = SaturationVapourPressure.SlopeKpaPerC(meanC);

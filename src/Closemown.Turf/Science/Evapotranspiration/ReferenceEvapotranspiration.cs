@@ -9,7 +9,8 @@ public readonly record struct ReferenceDay(Ranged Mm, Substitutes Substitutes);
 /// <remarks>
 /// Eq. 6 with its steps: 7, 8 (pressure), 11 to 13 (saturation), 14, 17 to 19 or 48 (humidity), 21 to 25 (sun), 34, 35, 37 to 40 or 50 (radiation), 47 (wind).
 /// The reference is grass that grows and lacks no water: days whose mean is below 0 °C are marked, as are latitudes beyond 55° in winter, odd heights of the wind
-/// reading, and radiation that cannot be. Less than 0 (dew settling) counts as 0. In calm moist air wind lowers it and in dry air wind raises it.
+/// reading, and radiation that cannot be. Less than 0 (dew settling) counts as 0. In dry air wind raises it, in moist air it may lower it; in a dead calm more
+/// warmth may lower it, as more is radiated away.
 /// Source: Allen, Pereira, Raes &amp; Smith 1998, FAO Irrigation and Drainage Paper 56.
 /// </remarks>
 /// <example>Uccle, 6 July: 21.5 and 12.3 °C, 63 to 84 %, wind 10 km/h at 10 m, 9.25 h of sun: 3.9 mm (FAO-56 example 18).</example>

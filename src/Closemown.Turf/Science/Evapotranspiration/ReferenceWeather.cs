@@ -30,10 +30,10 @@ public sealed record ReferenceWeather
     /// <summary>Mean relative humidity, %, 0 to 100.</summary>
     public double? RhMeanPct { get; init; }
 
-    /// <summary>Wind, m/s, 0 to 100, at <see cref="WindHeightM"/>.</summary>
+    /// <summary>Wind, m/s, 0 to 120, at <see cref="WindHeightM"/>.</summary>
     public double? WindMs { get; init; }
 
-    /// <summary>Height the wind was read at, m, 0.2 to 200.</summary>
+    /// <summary>Height the wind was read at, m, 0.1 to 200.</summary>
     public double WindHeightM { get; init; } = 2;
 
     /// <summary>Sunshine, h, 0 to 24.</summary>
