@@ -2,8 +2,8 @@ namespace Closemown.Turf;
 
 /// <summary>Wet-bulb temperature at sea-level pressure, °C: what wet leaves cool down to in moving air.</summary>
 /// <remarks>
-/// Stull 2011, J. Appl. Meteorol. Climatol. 50:2267, eq. 1, an empirical fit for 101.325 kPa; 5 to 99 % and −20 to 50 °C (there except where it is both cold and
-/// dry), error −1 to 0.65 °C.
+/// Stull 2011, J. Appl. Meteorol. Climatol. 50:2267, eq. 1, an empirical fit for 101.325 kPa; 5 to 99 % and −20 to 50 °C (except where it is both cold and
+/// dry, from memory), error −1 to 0.65 °C.
 /// </remarks>
 /// <example>20 °C at 50 %: 13.7 °C (the paper's own example, from memory).</example>
 public static class WetBulb

@@ -3,7 +3,7 @@ namespace Closemown.Turf;
 /// <summary>Reference evapotranspiration from temperature alone, mm a day.</summary>
 /// <remarks>
 /// FAO-56 eq. 52 (Hargreaves &amp; Samani 1985): ETo = 0.0023·(Tmean + 17.8)·√(Tmax − Tmin)·Ra, with Ra as the water it evaporates, 0.408 mm for a MJ. It tends to too
-/// little in wind over 3 m/s and to too much in moist air (FAO-56), and was made for spans of five days and more (from memory). Source: Allen, Pereira, Raes
+/// little in wind over 3 m/s and to too much in moist air, and was made for spans of five days and more (all from memory). Source: Allen, Pereira, Raes
 /// &amp; Smith 1998, FAO Irrigation and Drainage Paper 56.
 /// </remarks>
 /// <example>Lyon, July: 26.6 and 14.8 °C: 5.0 mm a day (FAO-56 example 20).</example>
