@@ -31,31 +31,37 @@ internal sealed class ReckonCommand : CliCommand
         if (call.Parsed.GetValue(Which) is not { } name) return List(call);
         var reckoning = Reckoning.All.FirstOrDefault(r => r.Name == name) ?? throw Unknown(name);
         var given = Typed(call, reckoning);
-        (double Left, double Right)? sides = reckoning.BySide is null ? null : Sides(reckoning, given, call);
-        var value = sides is var (l, r) ? (l + r) / 2 : Value(call, reckoning, given);
+        (double Left, double Right)? sides = reckoning.BySide is { } bySide ? Possible(reckoning, () => bySide(given, call.Style)) : null;
+        var (named, outside) = reckoning.ByName is { } byName ? Possible(reckoning, () => byName(given, call.Style)) : (double.NaN, null);
+        var value = sides is var (l, r) ? (l + r) / 2 : reckoning.ByName is not null ? named : Value(call, reckoning, given);
         if (call.Json)
         {
             var json = new JsonObject { ["name"] = reckoning.Name, ["value"] = value, ["unit"] = reckoning.Unit, ["source"] = reckoning.Source };
             if (sides is var (jl, jr)) (json["left"], json["right"]) = (jl, jr);
+            if (outside is not null) json["outside"] = outside;
             call.Screen.Line(Conversation.Text(json));
             return ExitCodes.Done;
         }
         string Shown(double v) => v.ToString(Math.Abs(v) < 1 ? "0.####" : "0.###", CultureInfo.InvariantCulture).Replace('.', call.Style.DecimalSign);
         var shown = sides is var (left, right) ? $"left {Shown(left)}, right {Shown(right)}" : Shown(value);
         call.Screen.Line(call.Screen.Ink(Tone.Strong, $"{shown}{(reckoning.Unit.Length > 0 ? " " + reckoning.Unit : "")}{(reckoning.Also(value, call.Style) is { } also ? $", {also}" : "")}"));
+        if (outside is not null)
+        {
+            foreach (var line in Wrap.Text($"Outside the published range: {outside}.", call.Screen.Width)) call.Screen.Line(call.Screen.Ink(Tone.Danger, line));
+        }
         foreach (var line in About(reckoning, call.Screen.Width)) call.Screen.Line(line);
         return ExitCodes.Done;
     }
 
-    private static (double Left, double Right) Sides(Reckoning reckoning, Dictionary<string, string> given, Call call)
+    private static T Possible<T>(Reckoning reckoning, Func<T> reckon)
     {
         try
         {
-            return reckoning.BySide!(given, call.Style);
+            return reckon();
         }
         catch (ArgumentException e)
         {
-            throw CliFault.Refused(e.Message.Split(" (Parameter", 2)[0], $"{reckoning.Name} cannot be reckoned with these values: measure them again.");
+            throw CliFault.Refused(e.Message.Split(" (Parameter", 2)[0].Split('\n', 2)[0], $"{reckoning.Name} cannot be reckoned with these values: measure them again.");
         }
     }
 
@@ -130,7 +136,6 @@ internal sealed class ReckonCommand : CliCommand
 
     private static CliFault Unknown(string name)
     {
-        if (Reckoning.Later.Contains(name)) return CliFault.Refused($"{name} is not reckoned yet.", $"There are {string.Join(", ", Reckoning.All.Select(r => r.Name))}.");
         var near = Spelling.Nearest(name, Reckoning.All.Select(r => r.Name));
         return CliFault.Refused($"There is no reckoning \"{Spelling.Clip(name)}\".", near is not null ? $"Did you mean \"{near}\"?" : $"There are {string.Join(", ", Reckoning.All.Select(r => r.Name))}.");
     }

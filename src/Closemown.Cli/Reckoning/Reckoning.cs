@@ -26,6 +26,9 @@ internal sealed record Reckoning(string Name, string Gives, string Unit, string 
     /// <summary>For what has a value at each side: left and right from the inputs as typed. The value is then their middle.</summary>
     public Func<IReadOnlyDictionary<string, string>, WritingStyle, (double Left, double Right)>? BySide { get; init; }
 
+    /// <summary>For what is reckoned from the inputs as typed: the value, and what lies outside the published range (null inside).</summary>
+    public Func<IReadOnlyDictionary<string, string>, WritingStyle, (double Value, string? Outside)>? ByName { get; init; }
+
     /// <summary>All there are.</summary>
     public static IReadOnlyList<Reckoning> All { get; } =
     [
@@ -51,10 +54,8 @@ internal sealed record Reckoning(string Name, string Gives, string Unit, string 
         { Also = (um, style) => $"{new GapText(style with { Gap = GapUnit.Thou }).Number(um, true)} thou" },
         RollerReckoning.Bench,
         RollerReckoning.Screws,
+        .. TurfReckoning.All,
     ];
-
-    /// <summary>Names of the contract that are not reckoned yet.</summary>
-    public static IReadOnlyList<string> Later { get; } = ["et0", "growth", "gdd", "dew", "dollar-spot", "colour", "uniformity", "speed-slope"];
 
     private static (double, ParseFault?) Plain(string text, WritingStyle style) => Number.TryParse(text, style, NumberUnit.One, out var v, out var f) ? (v.Value, null) : (0, f);
 
