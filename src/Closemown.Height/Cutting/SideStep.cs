@@ -22,5 +22,5 @@ public static class SideStep
     /// <summary>It in words: passes the same way put a low edge beside a high one (a step), to and fro puts like beside like (a stripe two passes wide).</summary>
     public static string Seen(double stepMm) => stepMm < SeenFromMm
         ? "nothing that an eye sees"
-        : $"a step of about {Text.N(Math.Round(10 * stepMm))} tenths of a millimetre where passes run the same way, a stripe two passes wide to and fro";
+        : $"a step of about {(Math.Round(10 * stepMm) is var tenths and > 1 ? $"{Text.N(tenths)} tenths" : "a tenth")} of a millimetre where passes run the same way, a stripe two passes wide to and fro";
 }

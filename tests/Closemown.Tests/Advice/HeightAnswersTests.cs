@@ -39,7 +39,7 @@ public sealed class HeightAnswersTests
         Assert.Equal((double)h["cutMm"]!["mean"]!, h["drivers"]!.AsArray().Sum(d => (double)d!["mm"]!), 1e-9);
         // 0.09 mm between places 460 mm apart, cut 510 wide: just seen as a step of a tenth.
         Assert.Equal(Math.Abs((double)h["tiltMm"]!["mean"]!) * 510 / 460, (double)h["stepMm"]!, 1e-9);
-        Assert.Contains("step of about 1 tenths", (string)h["seen"]!, StringComparison.Ordinal);
+        Assert.Contains("step of about a tenth of", (string)h["seen"]!, StringComparison.Ordinal);
     }
 
     [Fact]
