@@ -1,0 +1,99 @@
+using System.Globalization;
+using Closemown.Entries;
+
+namespace Closemown.Turf;
+
+/// <summary>An area's weather by day, merged from all its sources.</summary>
+/// <remarks>
+/// Field by field the best source counts: what was recorded before any forecast; among records what the person typed (no source told), then the
+/// sources in the order given, then the others by name; among the same the later entry.
+/// </remarks>
+public sealed class WeatherRecord
+{
+    private readonly SortedDictionary<DateOnly, DayWeather> days = [];
+
+    private WeatherRecord()
+    {
+    }
+
+    /// <summary>No weather at all.</summary>
+    public static WeatherRecord None { get; } = new();
+
+    /// <summary>The first day with any weather; null where there is none.</summary>
+    public DateOnly? First => days.Count > 0 ? days.First().Key : null;
+
+    /// <summary>The last day with any weather, forecasts included; null where there is none.</summary>
+    public DateOnly? Last => days.Count > 0 ? days.Last().Key : null;
+
+    /// <summary>The last day that is a record.</summary>
+    public DateOnly? LastRecorded { get; private set; }
+
+    /// <summary>Days with any weather.</summary>
+    public int Count => days.Count;
+
+    /// <summary>The days, in order.</summary>
+    public IEnumerable<DayWeather> Days => days.Values;
+
+    /// <summary>One day's weather, or null.</summary>
+    public DayWeather? On(DateOnly date) => days.GetValueOrDefault(date);
+
+    /// <summary>Merges the weather of one area.</summary>
+    /// <param name="area">The area.</param>
+    /// <param name="weather">Standing entries of kind <c>weather</c>, in order; those of other areas are passed over.</param>
+    /// <param name="sources">Names of sources, the most trusted first; null for none preferred.</param>
+    public static WeatherRecord Of(string area, IEnumerable<Entry> weather, IReadOnlyList<string>? sources = null)
+    {
+        ArgumentNullException.ThrowIfNull(weather);
+        var record = new WeatherRecord();
+        var byDay = new Dictionary<DateOnly, List<Entry>>();
+        foreach (var e in weather)
+        {
+            if (e.Area != area || !DateOnly.TryParseExact(e.Word("date"), "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date)) continue;
+            if (!byDay.TryGetValue(date, out var list)) byDay[date] = list = [];
+            list.Add(e);
+        }
+        foreach (var (date, list) in byDay)
+        {
+            // Best first; OrderBy is stable, so reversing first puts the later entry before the earlier.
+            var best = Enumerable.Reverse(list).OrderBy(e => e.Flag("forecast") == true).ThenBy(e => Rank(e.Word("source"), sources)).ThenBy(e => e.Word("source") ?? "", StringComparer.Ordinal).ToList();
+            record.days[date] = Merged(date, best);
+            if (best[0].Flag("forecast") != true && (record.LastRecorded is not { } last || date > last)) record.LastRecorded = date;
+        }
+        return record;
+    }
+
+    private static int Rank(string? source, IReadOnlyList<string>? sources)
+    {
+        if (source is null) return -1;
+        for (var i = 0; i < (sources?.Count ?? 0); i++)
+        {
+            if (sources![i] == source) return i;
+        }
+        return int.MaxValue;
+    }
+
+    private static DayWeather Merged(DateOnly date, List<Entry> best)
+    {
+        double? First(string field) => best.Select(e => e.Number(field)).FirstOrDefault(v => v is not null);
+        var wind = best.FirstOrDefault(e => e.Number("windMs") is not null);
+        // Least and greatest belong together: those of two stations may cross.
+        var pair = best.FirstOrDefault(e => e.Number("tMinC") is not null && e.Number("tMaxC") is not null);
+        var warmth = pair ?? best.FirstOrDefault(e => e.Number("tMinC") is not null || e.Number("tMaxC") is not null || e.Number("tMeanC") is not null);
+        return new(date)
+        {
+            TMinC = pair?.Number("tMinC") ?? First("tMinC"),
+            TMaxC = pair?.Number("tMaxC") ?? First("tMaxC"),
+            TMeanC = pair is null ? First("tMeanC") : pair.Number("tMeanC"),
+            RhPct = First("rhPct"),
+            RhMinPct = First("rhMinPct"),
+            RhMaxPct = First("rhMaxPct"),
+            DewC = First("dewC"),
+            RainMm = First("rainMm"),
+            WindMs = wind?.Number("windMs"),
+            WindHeightM = wind?.Number("windHeightM") ?? 2,
+            SunH = First("sunH"),
+            RadMjM2 = First("radMjM2"),
+            Forecast = (warmth ?? best[0]).Flag("forecast") == true,
+        };
+    }
+}
