@@ -22,18 +22,29 @@ public sealed class Desk
     private readonly Dictionary<string, AdviceGiven> advised = new(StringComparer.Ordinal);
     private readonly HashSet<Guid> voided = [];
     private readonly SortedSet<string> units = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, AreaLedger> ledgers = new(StringComparer.Ordinal);
+    private readonly SortedSet<string> areas = new(StringComparer.Ordinal);
+    private readonly WeatherShelf weather;
     private IReadOnlyList<Entry>? standing;
     private Entry? latest;
 
     /// <summary>An empty desk.</summary>
     /// <param name="learning">What is learned besides the steel; null for everything.</param>
-    public Desk(LearningOptions? learning = null) => this.learning = learning;
+    /// <param name="weather">Reads the standing weather when it is first needed; null where there is none.</param>
+    public Desk(LearningOptions? learning = null, Func<IReadOnlyList<Entry>>? weather = null)
+    {
+        this.learning = learning;
+        this.weather = new(weather);
+    }
 
     /// <summary>Entries in order of arrival.</summary>
     public IReadOnlyList<Entry> Arrived => arrived;
 
     /// <summary>Cutting units named by any entry, by name.</summary>
     public IReadOnlyCollection<string> Units => units;
+
+    /// <summary>Turf areas named by any entry, by name; one that was never named is "turf".</summary>
+    public IReadOnlyCollection<string> Areas => areas;
 
     /// <summary>The time of the last entry by (at, id); null where there is none.</summary>
     public DateTimeOffset? LatestAt => latest?.At;
@@ -47,7 +58,7 @@ public sealed class Desk
     /// <summary>A desk with the first entries only.</summary>
     public Desk Before(int count)
     {
-        var desk = new Desk(learning);
+        var desk = new Desk(learning, () => weather.All);
         for (var i = 0; i < count; i++) desk.Load(arrived[i], hashes[i + 1]);
         return desk;
     }
@@ -71,18 +82,21 @@ public sealed class Desk
         ArgumentNullException.ThrowIfNull(entry);
         foreach (var (unit0, b) in beliefs) earlier[unit0] = b;
         var height = entry.Is("gauge") || entry.Is("canopy");
+        var known = areas.Count;
         if (!Arrives(entry, hash))
         {
             Forget();
             return height ? HeightReplayed(entry) : entry.Unit is { } u && entry.Kind.Nature == Nature.Reading && Checks.Words.ContainsKey(entry.Kind.Name) ? Replayed(u, entry) : null;
         }
         ReadingSurprise? surprise = height ? HeightReplayed(entry) : null;
+        if (areas.Count != known || entry.Is("area")) ledgers.Clear();
+        if (TurfRead(entry) is { } odd) surprise ??= new([], odd);
         if (!height)
         {
             foreach (var t in heights.Values) t.Add(entry);
         }
         if (entry.Unit is { } unit && !tracks.ContainsKey(unit)) surprise ??= height ? null : Replayed(unit, entry);
-        else if (entry.Unit is { } known) surprise = tracks[known].Add(entry) ?? surprise;
+        else if (entry.Unit is { } ours) surprise = tracks[ours].Add(entry) ?? surprise;
         if (entry.Is("work"))
         {
             foreach (var (name, t) in tracks)
@@ -121,6 +135,22 @@ public sealed class Desk
         return belief;
     }
 
+    /// <summary>Weather that came in: days and plans are reckoned anew.</summary>
+    public void AddWeather(Entry entry)
+    {
+        ArgumentNullException.ThrowIfNull(entry);
+        weather.Add(entry);
+        ledgers.Clear();
+    }
+
+    /// <summary>An area's turf; an unseen name starts one with default values.</summary>
+    internal AreaLedger Ledger(string area)
+    {
+        if (!ledgers.TryGetValue(area, out var ledger))
+            ledgers[area] = ledger = new(area, areas.Count == 0 || (areas.Count == 1 && areas.Contains(area)), Standing, weather.Of(area), u => HeightUnit.Of(u, Standing.Where(e => e.Unit == u && e.Is("unit"))));
+        return ledger;
+    }
+
     /// <summary>Keeps the last advice given for a unit, so that a plan that goes on need not be reckoned again.</summary>
     internal void Remember(AdviceGiven given) => advised[given.Question.Unit] = given;
 
@@ -135,6 +165,7 @@ public sealed class Desk
         arrived.Add(entry);
         hashes.Add(hash);
         if (entry.Unit is { } named) units.Add(named);
+        if (entry.Area is { } place) areas.Add(place);
         beliefs.Clear();
         heightBeliefs.Clear();
         standing = null;
@@ -151,6 +182,20 @@ public sealed class Desk
         tracks.Clear();
         earlier.Clear();
         heights.Clear();
+        ledgers.Clear();
+    }
+
+    /// <summary>Readings of the turf go to their area; other entries to all, as any may change what a mower cuts.</summary>
+    private double? TurfRead(Entry entry)
+    {
+        double? odd = null;
+        foreach (var ledger in ledgers.Values) odd = ledger.Add(entry) ?? odd;
+        if (ledgers.Count == 0 && (entry.Is("canopy") || entry.Is("clippings") || entry.Is("look")))
+        {
+            var started = Ledger(entry.Area ?? areas.FirstOrDefault() ?? "turf");
+            if (started.LastRead is { } read && read.Entry.Id == entry.Id) odd = read.P;
+        }
+        return odd;
     }
 
     /// <summary>A reading of the height goes to the units it may concern: its own, or all that mow, as only a unit's own record says what it mowed last.</summary>

@@ -8,8 +8,8 @@ namespace Closemown.Advice;
 /// <summary>Answers questions about a book in the shapes of the contract.</summary>
 public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phrasing)
 {
-    private static readonly string[] Known = ["next", "steel", "height", "step-down", "why", "today", "score"];
-    private static readonly string[] Later = ["turf", "plan"];
+    private static readonly string[] Known = ["next", "steel", "height", "step-down", "why", "today", "score", "turf"];
+    private static readonly string[] Later = ["plan"];
     private readonly StepJson write = new(phrasing);
 
     /// <summary>Answers a question.</summary>
@@ -37,6 +37,8 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
                 return Why(question, out fault);
             case "today":
                 return Today(now);
+            case "turf":
+                return TurfOf(question, now, out fault);
             case "score":
                 return new JsonObject { ["ok"] = true, ["score"] = ScoreAnswer.Of(desk.Units.Select(desk.Track), desk.Units.Select(desk.HeightTrack)) };
             default:
@@ -126,6 +128,34 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
         return StepDownAnswer.Of(desk.Height(unit), area, canopy.Value, cut.Value, share ?? StepDown.UsualShare, growth ?? 0, out fault) is { } rows
             ? new JsonObject { ["ok"] = true, ["step-down"] = rows }
             : null;
+    }
+
+    private JsonObject? TurfOf(JsonElement question, DateTimeOffset now, out EntryFault? fault)
+    {
+        if (OneArea(question, out fault) is not { } area || !Date(question, "date", out var date, out fault)) return null;
+        return new JsonObject { ["ok"] = true, ["turf"] = TurfAnswer.Of(AreaToday.Of(desk, area, TurfTime.On(desk, area, date, now)), phrasing) };
+    }
+
+    /// <summary>The area a question names, or the only one.</summary>
+    private string? OneArea(JsonElement question, out EntryFault? fault)
+    {
+        if (!Area(question, out var area, out fault)) return null;
+        if ((area ?? (desk.Areas.Count switch { 0 => "turf", 1 => desk.Areas.First(), _ => null })) is { } one) return one;
+        fault = new(FaultCodes.Missing, "area", "The question does not say which area.", $"Add \"area\": one of {string.Join(", ", desk.Areas)}.");
+        return null;
+    }
+
+    private static bool Date(JsonElement question, string field, out DateOnly? date, out EntryFault? fault)
+    {
+        (date, fault) = (null, null);
+        if (!question.TryGetProperty(field, out var v) || v.ValueKind == JsonValueKind.Null) return true;
+        if (v.ValueKind == JsonValueKind.String && DateOnly.TryParseExact(v.GetString(), "yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture, System.Globalization.DateTimeStyles.None, out var d))
+        {
+            date = d;
+            return true;
+        }
+        fault = new(FaultCodes.BadValue, field, $"{Spelling.Clip(v.GetRawText())} is no date.", "Write it as 2026-05-03, in quotes.");
+        return false;
     }
 
     private static bool Area(JsonElement question, out string? area, out EntryFault? fault)

@@ -44,6 +44,13 @@ public abstract class ChainStep<TSelf>
         return (TSelf)this;
     }
 
+    /// <summary>Adds another state's value before the step, weighted, to a state.</summary>
+    public TSelf Also(int state, int other, double weight)
+    {
+        a[(state * states) + other] += weight;
+        return (TSelf)this;
+    }
+
     /// <summary>Adds a constant, weighted, to a state.</summary>
     public TSelf Constant(int state, int constant, double weight)
     {

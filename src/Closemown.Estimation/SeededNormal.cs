@@ -2,7 +2,7 @@ namespace Closemown.Estimation;
 
 /// <summary>Standard normals from a seed: xoshiro256** and the inverse distribution.</summary>
 /// <remarks>Blackman and Vigna 2021, Scrambled linear pseudorandom number generators, ACM Trans. Math. Softw. 47:36; seeded by their SplitMix64.</remarks>
-internal sealed class SeededNormal
+public sealed class SeededNormal
 {
     private ulong _a, _b, _c, _d;
 

@@ -77,14 +77,8 @@ public static class HeightDefaults
     /// <summary>How far the sink wanders from one mowing to the next as the season makes the ground softer or firmer: 0.1 in ten mowings.</summary>
     public const double SeasonMm = 0.03;
 
-    /// <summary>Scatter of a standing height, a spot, by prism or ruler (prisms and rulers alike), besides its rounding; by card or photo more.</summary>
-    public static IReadOnlyDictionary<string, double> CanopySdMm { get; } = new Dictionary<string, double>
-    {
-        ["prism"] = 0.3,
-        ["ruler"] = 0.3,
-        ["card"] = 0.45,
-        ["photo"] = 0.6,
-    };
+    /// <inheritdoc cref="SpotHeights.SdMm"/>
+    public static IReadOnlyDictionary<string, double> CanopySdMm => SpotHeights.SdMm;
 
     /// <summary>How well a bench height told with a mowing is known, where nothing was gauged since the screws were turned.</summary>
     public const double ToldBenchSdMm = 0.1;

@@ -33,7 +33,7 @@ public sealed class Conversation
     {
         ArgumentNullException.ThrowIfNull(book);
         (this.book, this.clock) = (book, clock);
-        Desk = new Desk(settings.Learning);
+        Desk = new Desk(settings.Learning, book.ReadWeather);
         questions = new Questions(Desk, settings, phrasing);
         foreach (var stored in book.ReadAll())
         {
@@ -94,7 +94,12 @@ public sealed class Conversation
         seen = entry.At;
         if (entry.Area is { } area) areas.Add(area);
         var answer = new JsonObject { ["ok"] = true, ["id"] = entry.Id.ToString("D") };
-        if (result != AppendResult.Added || entry.Is("weather")) return answer;
+        if (result != AppendResult.Added) return answer;
+        if (entry.Is("weather"))
+        {
+            Desk.AddWeather(entry);
+            return answer;
+        }
         CatchUp();
         if (Last is { } surprise)
         {

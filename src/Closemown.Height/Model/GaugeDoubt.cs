@@ -24,7 +24,7 @@ internal sealed class GaugeDoubt
     {
         this.odd = odd;
         var mistaken = before.Copy();
-        foreach (var r in reads) mistaken.Observe(odd.Contains(r.Station) ? r with { SdMm = MistakenMm, Hand = -1 } : r);
+        foreach (var r in reads) mistaken.Observe(odd.Contains(r.Station) ? r with { Sd = MistakenMm, Hand = -1 } : r);
         others.Add((mistaken, Math.Log(Mistaken), readFactors.ToDictionary(f => f, _ => MistakenMm)));
         var moved = before.Copy();
         var jump = new HeightStep();

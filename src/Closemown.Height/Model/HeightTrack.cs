@@ -67,7 +67,7 @@ public sealed class HeightTrack
     public bool InDoubt => doubt is not null;
 
     /// <summary>How often what was said of the next gauge reading came true.</summary>
-    public HeightScore Score { get; } = new();
+    public HitCount Score { get; } = new();
 
     /// <summary>What is known of each person's scatter.</summary>
     public IReadOnlyList<ReaderScatter> People => [.. running.People(Unit.GaugeSdMm)];
@@ -141,6 +141,21 @@ public sealed class HeightTrack
                 break;
         }
         return null;
+    }
+
+    /// <summary>The height a mowing is expected to leave, by all entries before it, mm; null where neither a gauge nor the person told how it stands.</summary>
+    /// <param name="mow">A mowing by this unit that was not added yet.</param>
+    public HeightEstimate? CutAt(Entry mow)
+    {
+        ArgumentNullException.ThrowIfNull(mow);
+        var (area, belief) = (mow.Area ?? "", running.Current);
+        var wet = mowings.Wet(area, mow.At);
+        if (mow.Number("benchMm") is { } bench)
+        {
+            var sink = HeightEstimate.Of(belief.Predict(SinkTerms(area, wet, null)));
+            return new(bench - sink.Mean, Math.Sqrt((sink.Sd * sink.Sd) + (HeightDefaults.ToldBenchSdMm * HeightDefaults.ToldBenchSdMm)));
+        }
+        return Readings > 0 || told ? HeightEstimate.Of(belief.Predict(CutTerms(area, wet, null))) : null;
     }
 
     /// <summary>Terms of the height cut on an area, as a sum of the present state and the constants.</summary>
@@ -243,7 +258,7 @@ public sealed class HeightTrack
         var before = opens ? running.Copy() : null;
         foreach (var r in reads)
         {
-            gaugeFactors.Add((r.AddTo(chain, step), r.SdMm, r.Hand));
+            gaugeFactors.Add((r.AddTo(chain, step), r.Sd, r.Hand));
             running.Observe(r);
         }
         if (opens)
@@ -309,7 +324,8 @@ public sealed class HeightTrack
     {
         if (e.Word("when") != "after" || mowings.MownFor(e) is not { } mowing) return null;
         if (mowing.FirstReading) Move(Later(HeightSteps.NewMowing()));
-        var reads = CanopyReadings.Of(e, CutTerms(mowing.Area, mowing.Wet, mowing.Soft));
+        var cut = CutTerms(mowing.Area, mowing.Wet, mowing.Soft);
+        var reads = SpotHeights.Of(e).Select(r => new HeightReading(cut, r.LowMm, r.HighMm, r.SdMm, -1, -1)).ToList();
         if (reads.Count == 0) return null;
         cutRead = true;
         var p = Surprise.OfSeveral([.. reads.Select(running.Surprise)]);

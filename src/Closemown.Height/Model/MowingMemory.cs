@@ -70,8 +70,11 @@ internal sealed class MowingMemory
         }
         if (!areas.Contains(area)) areas.Add(area);
         LastArea = area;
-        last[area] = new(area, e.At, wet.TryGetValue(area, out var w) && (e.At - w).TotalHours < FreshHours, Soft(area));
+        last[area] = new(area, e.At, Wet(area, e.At), Soft(area));
     }
+
+    /// <summary>Whether an area was said to be wet in the hours before.</summary>
+    public bool Wet(string area, DateTimeOffset at) => wet.TryGetValue(area, out var w) && (at - w).TotalHours < FreshHours;
 
     /// <summary>The mowing that a standing height tells of, or null: another unit mowed last, or it has grown since.</summary>
     public Mowing? MownFor(Entry canopy)

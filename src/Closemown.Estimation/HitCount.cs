@@ -1,7 +1,7 @@
-namespace Closemown.Height;
+namespace Closemown.Estimation;
 
-/// <summary>How often what was said of the next gauge reading came true: whether it lay within the middle 50, 75 and 90 in 100 of what was expected.</summary>
-public sealed class HeightScore
+/// <summary>How often what was said of the next reading came true: whether it lay within the middle 50, 75 and 90 in 100 of what was expected.</summary>
+public sealed class HitCount
 {
     private static readonly int[] InHundred = [50, 75, 90];
     private readonly int[] came = new int[3];
@@ -9,7 +9,7 @@ public sealed class HeightScore
 
     /// <summary>Counts a reading.</summary>
     /// <param name="surprise">Its two-sided probability, before it was seen.</param>
-    internal void Add(double surprise)
+    public void Add(double surprise)
     {
         said++;
         for (var i = 0; i < 3; i++)

@@ -1,0 +1,126 @@
+using Closemown.Entries;
+using Closemown.Height;
+using Closemown.Turf;
+
+namespace Closemown.Advice;
+
+/// <summary>Everything about an area on a day, before it is put into words or JSON.</summary>
+public sealed class AreaToday
+{
+    private const double Bell95 = 1.6448536269514722;
+    private const int FeedDays = 30;
+
+    private AreaToday(AreaLedger ledger, DateTimeOffset at) => (Ledger, At, Date) = (ledger, at, ledger.Track.Area.LocalDate(at));
+
+    internal AreaLedger Ledger { get; }
+
+    /// <summary>When.</summary>
+    public DateTimeOffset At { get; }
+
+    /// <summary>The civil day there.</summary>
+    public DateOnly Date { get; }
+
+    /// <summary>What the day brings.</summary>
+    public required TurfDay Day { get; init; }
+
+    /// <summary>What the turf stands at, mm.</summary>
+    public required HeightEstimate CanopyMm { get; init; }
+
+    /// <summary>Growth, mm a day.</summary>
+    public required HeightEstimate GrowthMm { get; init; }
+
+    /// <summary>Stress, 0 to 3.</summary>
+    public required HeightEstimate Stress { get; init; }
+
+    /// <summary>Probability of none, slight, marked and severe stress.</summary>
+    public required double[] StressLevels { get; init; }
+
+    /// <summary>The height the next mowing would leave, mm, and the unit it is for; null where neither unit nor wish tells.</summary>
+    public (double Mean, double Sd, string? Unit)? CutMm { get; init; }
+
+    /// <summary>The share a mowing now would take; null where no cut is known.</summary>
+    public SampledNumber? ShareIfMown { get; init; }
+
+    public required WaterNeed Water { get; init; }
+
+    public required FeedNeed Feed { get; init; }
+
+    /// <summary>Coming nights in which the grass may freeze, with the probability.</summary>
+    public required IReadOnlyList<(DateOnly Date, double Probability)> Frosts { get; init; }
+
+    /// <summary>Whether the turf wilts: by the water in its roots, or as it was seen.</summary>
+    public bool Wilting { get; init; }
+
+    /// <summary>What was seen today that keeps everyone off, and what the weather says.</summary>
+    public required IReadOnlyList<string> Off { get; init; }
+
+    /// <summary>Looks at an area.</summary>
+    /// <param name="desk">The entries.</param>
+    /// <param name="area">The area.</param>
+    /// <param name="at">The time.</param>
+    public static AreaToday Of(Desk desk, string area, DateTimeOffset at)
+    {
+        ArgumentNullException.ThrowIfNull(desk);
+        var ledger = desk.Ledger(area);
+        var (belief, days) = (ledger.Belief, ledger.Track.Days);
+        var state = belief.At(at);
+        var date = ledger.Track.Area.LocalDate(at);
+        var day = days.On(date);
+        var canopy = Of(AreaBelief.CanopyMm(state));
+        var cut = Cut(desk, ledger);
+        var look = LookOf(ledger, date);
+        var fed = ledger.Heard.Where(e => e.Is("feed") && e.At <= at && e.At > at.AddDays(-FeedDays)).Sum(e => e.Number("nGm2") ?? 0);
+        return new(ledger, at)
+        {
+            Day = day,
+            CanopyMm = canopy with { },
+            GrowthMm = Of(AreaBelief.GrowthMm(state, day)),
+            Stress = Of(AreaBelief.Stress(state)),
+            StressLevels = AreaBelief.StressLevels(state),
+            CutMm = cut,
+            ShareIfMown = cut is { } c ? ShareRemoved.Of((canopy.Mean, canopy.Sd), (c.Mean, Math.Sqrt((c.Sd * c.Sd) + (AreaDefaults.CutMm * AreaDefaults.CutMm)))) : null,
+            Water = WaterNeed.Of(days, date),
+            Feed = FeedNeed.Of(days, date, fed),
+            Frosts = [.. Enumerable.Range(0, FrostOutlook.Nights).Select(k => (Date: date.AddDays(k), P: FrostOutlook.Probability(days.On(date.AddDays(k)), k, days.Usual.On(date.AddDays(k))))).Where(n => n.P >= FrostOutlook.NamedFrom)],
+            Wilting = day.Wilting || look?.Flag("footprints") == true || look?.Word("colour") == "blue-grey",
+            Off = [.. OffWords(day.KeepOff), .. Seen(look)],
+        };
+    }
+
+    /// <summary>The look of a day, where there was one.</summary>
+    internal static Entry? LookOf(AreaLedger ledger, DateOnly date) =>
+        ledger.Track.LastLook is { } look && ledger.Track.Area.LocalDate(look.At) == date ? look : null;
+
+    /// <summary>What the next mowing would leave: the unit that mows here as it stands, with what this area's turf has said of its cut; else the last cut told.</summary>
+    internal static (double Mean, double Sd, string? Unit)? Cut(Desk desk, AreaLedger ledger)
+    {
+        var offset = ledger.Belief.CutOffsetMm;
+        if (ledger.Unit is { } unit && desk.HeightTrack(unit).Readings > 0)
+        {
+            var cut = desk.Height(unit).CutMm(ledger.Name);
+            return (cut.Mean, cut.Sd, unit);
+        }
+        if (ledger.Track.Cuts.Count > 0) return (ledger.Track.Cuts[^1].CutMm + offset.Mean, offset.Sd, ledger.Unit);
+        return ledger.Wish.CutMm is { } wished ? (wished, AreaDefaults.ToldCutSdMm, ledger.Unit) : null;
+    }
+
+    /// <summary>Reasons to keep off, as words of the contract.</summary>
+    public static IEnumerable<string> OffWords(KeepOff off)
+    {
+        if (off.HasFlag(KeepOff.Frost)) yield return "frost";
+        if (off.HasFlag(KeepOff.FrozenSoil)) yield return "frozen soil";
+        if (off.HasFlag(KeepOff.ThawedOverFrozen)) yield return "thawed over frozen";
+        if (off.HasFlag(KeepOff.Saturated)) yield return "saturated";
+    }
+
+    internal static IEnumerable<string> Seen(Entry? look)
+    {
+        if (look is null) yield break;
+        if (look.Flag("frost") == true) yield return "frost seen";
+        if (look.Flag("frozenSoil") == true) yield return "frozen soil felt";
+        if (look.Flag("wet") == true) yield return "wet underfoot";
+        if (look.Flag("footprints") == true) yield return "footprints stay";
+    }
+
+    private static HeightEstimate Of((double Mean, double Sd) e) => new(e.Mean, e.Sd);
+}

@@ -1,0 +1,71 @@
+using System.Globalization;
+using Closemown.Turf;
+
+namespace Closemown.Advice;
+
+/// <summary>What is known of the turf, in sentences a person would say; {mm:…} stands for a height in their own units.</summary>
+internal static class TurfSpeech
+{
+    private static readonly string[] Levels = ["no stress", "slight stress", "marked stress", "severe stress"];
+
+    /// <summary>The sentences, the weightiest first.</summary>
+    public static IReadOnlyList<string> Of(AreaToday t)
+    {
+        var says = new List<string>();
+        if (t.Off.Count > 0) says.Add($"Keep off today: {string.Join(", ", t.Off)}.");
+        says.Add($"The turf stands at about {HeightSpeech.Mm(t.CanopyMm.Mean)}, give or take {HeightSpeech.Mm(t.CanopyMm.Sd)}, and grows about {Per(t.GrowthMm.Mean)} a day.");
+        if (t.CutMm is { } cut && t.ShareIfMown is { } share)
+            says.Add(share.P95 < 0.02 ? $"Mown now at {HeightSpeech.Mm(cut.Mean)} almost nothing would come off."
+                : $"Mown now at {HeightSpeech.Mm(cut.Mean)} about {Percent(share.Mean)} in 100 would come off; {StepSpeech.InHundred(share.OverThird)} that it is more than a third.");
+        var level = Array.IndexOf(t.StressLevels, t.StressLevels.Max());
+        var source = Source(t);
+        says.Add(level == 0 ? "It shows no stress." : $"It is under {Levels[level]}{(source is null ? "" : $", mostly {source}")}: no lowering.");
+        if (t.Wilting) says.Add("It wilts: water before mowing, and never lower now.");
+        if (t.Water.On is { } on) says.Add(on == t.Date ? $"It wants water today: about {Round(t.Water.Mm)} mm fill the root zone." : $"It will want water by {Day(on)}: about {Round(t.Water.Mm)} mm then, if the rain comes as expected.");
+        if (t.Frosts.Count > 0) says.Add($"Frost on the grass is possible in the night to {Day(t.Frosts[0].Date)} ({StepSpeech.InHundred(t.Frosts[0].Probability)}){(t.Frosts.Count > 1 ? $" and in {(t.Frosts.Count - 1).ToString(CultureInfo.InvariantCulture)} more of the next {FrostOutlook.Nights}" : "")}.");
+        return says;
+    }
+
+    /// <summary>The rules behind them.</summary>
+    public static IEnumerable<Rule> Rules(AreaToday t)
+    {
+        yield return TurfRules.Growth;
+        yield return TurfRules.Et;
+        yield return TurfRules.Water;
+        yield return TurfRules.Feed;
+        if (t.Day.RegulatorCDays is not null) yield return TurfRules.Regulator;
+        if (DiseaseRisk.DollarSpotOf(t.Ledger.Track.Days, t.Date) is not null) yield return TurfRules.DollarSpot;
+        if (t.Off.Count > 0 || t.Frosts.Count > 0) yield return TurfRules.Frost;
+        if (t.ShareIfMown is not null) yield return TurfRules.Third;
+        if (t.Ledger.Track.Base.Looks > 0) yield return TurfRules.Scalp;
+    }
+
+    /// <summary>A cause behind growth out of its pattern.</summary>
+    public static string Cause(GrowthCause cause, bool under) => cause switch
+    {
+        GrowthCause.Drought => "the roots ran dry",
+        GrowthCause.Cold => "cold",
+        GrowthCause.Heat => "heat",
+        GrowthCause.Hungry => "no nitrogen at work",
+        GrowthCause.Fed => "fed lately",
+        GrowthCause.Regulator => under ? "a growth regulator at work" : "a growth regulator that ran out",
+        GrowthCause.MownUnsaid => "mown and not entered",
+        GrowthCause.CutOtherwise => under ? "the last mowing cut lower than thought" : "the last mowing cut higher than thought",
+        _ => "the reading itself",
+    };
+
+    /// <summary>What the stress mostly comes from; null where the weather says nothing.</summary>
+    private static string? Source(AreaToday t)
+    {
+        var s = t.Day.Stress;
+        return s.Greatest < 0.3 ? null : s.Greatest == s.Cold ? "cold" : s.Greatest == s.Heat ? "heat" : "drought";
+    }
+
+    public static string Day(DateOnly d) => d.ToString("ddd d MMM", CultureInfo.InvariantCulture);
+
+    private static string Per(double mm) => mm.ToString("0.0#", CultureInfo.InvariantCulture) + " mm";
+
+    private static string Round(double mm) => Math.Round(mm).ToString(CultureInfo.InvariantCulture);
+
+    private static string Percent(double share) => Math.Round(100 * share).ToString(CultureInfo.InvariantCulture);
+}

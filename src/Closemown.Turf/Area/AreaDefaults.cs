@@ -1,0 +1,68 @@
+namespace Closemown.Turf;
+
+/// <summary>Starting values of an area before its record has taught anything. All are common practice or assumption, no source, unless a source is named.</summary>
+public static class AreaDefaults
+{
+    /// <summary>Latitude where none was told, degrees: the sun of a temperate place.</summary>
+    public const double LatitudeDeg = 50;
+
+    /// <summary>Water a sandy root zone keeps after draining, share of volume.</summary>
+    public const double FieldCapacity = 0.25;
+
+    /// <summary>Water left in it at wilting, share of volume.</summary>
+    public const double WiltingPoint = 0.08;
+
+    /// <summary>Depth of close-mown turf's roots, mm.</summary>
+    public const double RootMm = 100;
+
+    /// <summary>How far the full growth rate may lie from the species' value, as a share: the spread of a factor of 1.6 either way.</summary>
+    public const double RateShareSd = 0.48;
+
+    /// <summary>How far growth strays from its pattern for weeks on end, as a share of the full rate, and for how long, days.</summary>
+    public const double SpellShareSd = 0.2;
+
+    /// <inheritdoc cref="SpellShareSd"/>
+    public const double SpellDays = 20;
+
+    /// <summary>Spread of one day's growth, as a share: a factor of 1.25 either way.</summary>
+    public const double DayShareSd = 0.22;
+
+    /// <summary>More growth a gram of nitrogen per m² still at work brings, as a share of the full rate: mean and spread.</summary>
+    public const double FeedShare = 0.12, FeedShareSd = 0.1;
+
+    /// <summary>How long nitrogen stays at work: days at full growth until a third (e⁻¹) is left.</summary>
+    public const double FeedDays = 21;
+
+    /// <summary>What a mm more of standing height adds to growth, as a share: mean and spread; short turf has less leaf to grow from.</summary>
+    public const double TallShare = 0, TallShareSd = 0.05;
+
+    /// <summary>Cut as set against cut as made, mm, a mowing.</summary>
+    public const double CutMm = 0.12;
+
+    /// <summary>How far the cut told may lie from the cut made, the same at each mowing, mm, where no gauge stands behind it.</summary>
+    public const double ToldCutSdMm = 0.3;
+
+    /// <summary>How the ground's firmness moves that from mowing to mowing, mm.</summary>
+    public const double OffsetWalkMm = 0.03;
+
+    /// <summary>Leaf taken off per volume of clippings, mm per L/m²: mean and spread. 20 mL/m² for about 0.4 mm.</summary>
+    public const double ClipMmPerLM2 = 20, ClipMmPerLM2Sd = 10;
+
+    /// <summary>Standing height of an area nobody has read: mean and spread, mm.</summary>
+    public const double CanopyMm = 7, CanopySdMm = 4;
+
+    /// <summary>How long stress takes to fade or to build up, days.</summary>
+    public const double StressDays = 7;
+
+    /// <summary>How much of what the weather asks for this area feels: mean and spread; 1 is usual.</summary>
+    public const double StressShare = 1, StressShareSd = 0.35;
+
+    /// <summary>How stress strays from what the weather makes of it, on its scale of 0 to 3.</summary>
+    public const double StressStraySd = 0.45;
+
+    /// <summary>Scatter of a look at the turf, on the same scale.</summary>
+    public const double LookSd = 0.6;
+
+    /// <summary>The green base as a share of the height kept, and how well that is known, mm.</summary>
+    public const double BaseShare = 0.55, BaseSdMm = 0.6;
+}

@@ -1,0 +1,62 @@
+using Closemown.Entries;
+using Closemown.Estimation;
+
+namespace Closemown.Turf;
+
+/// <summary>How high the turf is still green: a cut below it scalps, however little comes off.</summary>
+/// <remarks>
+/// The base follows the height kept over some two weeks (<see cref="AreaDefaults.BaseShare"/> of it) and lies higher where the turf is puffy or soft; how much this area's differs is
+/// learned from the scalp looked at after mowings. The form and its numbers are assumptions, no source.
+/// </remarks>
+public sealed class GreenBase
+{
+    private const double KeptDays = 14, SoftMm = 0.3, LookSdMm = 0.3, AreaMm = 0.4;
+    private static readonly Term[] Own = [Term.State(0, 0, 1)];
+    private readonly ForwardPass pass = new(new GaussianState(["green base"], [], [0], [AreaDefaults.BaseSdMm * AreaDefaults.BaseSdMm]));
+    private DateTimeOffset? keptSince;
+    private double kept;
+    private double lastCut;
+    private bool soft;
+
+    /// <summary>Looks that told of it.</summary>
+    public int Looks { get; private set; }
+
+    /// <summary>Mean and spread of the base now, mm; null before the first mowing.</summary>
+    public (double Mean, double Sd)? Mm => keptSince is null ? null : (Level + pass.Current.Mean[0], Math.Sqrt(pass.Current.Covariance[0]));
+
+    private double Level => (AreaDefaults.BaseShare * kept) + (soft ? SoftMm : 0);
+
+    /// <summary>A mowing left the turf at a height.</summary>
+    public void Mown(DateTimeOffset at, double cutMm)
+    {
+        lastCut = cutMm;
+        if (keptSince is not { } since)
+        {
+            (keptSince, kept) = (at, cutMm);
+            return;
+        }
+        var share = 1 - Math.Exp(-Math.Max(0, (at - since).TotalDays) / KeptDays);
+        kept += share * (cutMm - kept);
+        keptSince = at;
+    }
+
+    /// <summary>A look after it.</summary>
+    public void Look(Entry e)
+    {
+        ArgumentNullException.ThrowIfNull(e);
+        soft = e.Flag("soft") ?? soft;
+        if (keptSince is null || e.Number("scalpPct") is not { } pct) return;
+        Looks++;
+        if (pct > 0) pass.ObserveGaussian(Own, lastCut - Level + (AreaMm * Math.Sqrt(pct / 100)), LookSdMm);
+        else pass.ObserveInterval(Own, 0, double.NegativeInfinity, lastCut - Level, LookSdMm);
+    }
+
+    /// <summary>The probability that a cut goes below the base.</summary>
+    /// <param name="cutMm">The cut expected, mm.</param>
+    /// <param name="sdMm">Its spread, mm.</param>
+    public double Scalps(double cutMm, double sdMm)
+    {
+        if (Mm is not { } b) return 0;
+        return NormalMath.Phi((b.Mean - cutMm) / Math.Sqrt((b.Sd * b.Sd) + (sdMm * sdMm)));
+    }
+}

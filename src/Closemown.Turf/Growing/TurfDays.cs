@@ -1,0 +1,81 @@
+using Closemown.Entries;
+
+namespace Closemown.Turf;
+
+/// <summary>An area's days from its first entry on, with what each brought; days beyond the record come out as forecast, then as usual.</summary>
+public sealed class TurfDays
+{
+    /// <summary>Days before the first entry from which the water and the soil's warmth are run in.</summary>
+    private const int RunIn = 45;
+
+    private readonly List<TurfDay> days = [];
+    private readonly List<TurfRun> after = [];
+    private readonly Dictionary<DateOnly, Care> care = [];
+    private readonly DateOnly first;
+    private TurfRun run;
+
+    /// <summary>Starts an area's days.</summary>
+    /// <param name="area">The area.</param>
+    /// <param name="record">Its weather.</param>
+    /// <param name="entries">Its standing entries, in order: waterings, feeds and treatments count.</param>
+    /// <param name="from">The first day that matters.</param>
+    public TurfDays(TurfArea area, WeatherRecord record, IEnumerable<Entry> entries, DateOnly from)
+    {
+        ArgumentNullException.ThrowIfNull(entries);
+        (Area, Record) = (area, record);
+        Usual = Climatology.Of(record, area.Latitude);
+        first = from.AddDays(-Math.Min(RunIn, from.DayNumber));
+        run = new(area);
+        foreach (var e in entries) Add(e);
+    }
+
+    public TurfArea Area { get; }
+
+    public WeatherRecord Record { get; }
+
+    /// <summary>What is usual by day of the year.</summary>
+    public Climatology Usual { get; }
+
+    /// <summary>Takes in what a person did; days from it on are reckoned anew.</summary>
+    public void Add(Entry e)
+    {
+        ArgumentNullException.ThrowIfNull(e);
+        var done = e.Kind.Name switch
+        {
+            "water" => new Care(e.Number("mm") ?? 0, 0, false),
+            "feed" => new Care(0, e.Number("nGm2") ?? 0, false),
+            "treat" when e.Word("what")?.Contains("regulator", StringComparison.OrdinalIgnoreCase) == true => new Care(0, 0, true),
+            _ => default,
+        };
+        if (done == default) return;
+        var date = Area.LocalDate(e.At);
+        var known = care.GetValueOrDefault(date);
+        care[date] = new(known.WaterMm + done.WaterMm, known.NGm2 + done.NGm2, known.Regulator || done.Regulator);
+        var keep = Math.Max(0, date.DayNumber - first.DayNumber);
+        if (keep >= days.Count) return;
+        days.RemoveRange(keep, days.Count - keep);
+        after.RemoveRange(keep, after.Count - keep);
+        run = keep > 0 ? after[keep - 1] : new(Area);
+    }
+
+    /// <summary>A day; before the first one the first one's.</summary>
+    public TurfDay On(DateOnly date)
+    {
+        var i = Math.Max(0, date.DayNumber - first.DayNumber);
+        while (days.Count <= i)
+        {
+            var next = first.AddDays(days.Count);
+            var usual = Usual.On(next);
+            days.Add(run.Next(next, FilledDay.Of(Record.On(next), usual), usual, care.GetValueOrDefault(next)));
+            after.Add(run);
+        }
+        return days[i];
+    }
+
+    /// <summary>The clock at the end of a day, to try futures from.</summary>
+    public TurfRun RunAfter(DateOnly date)
+    {
+        On(date);
+        return after[Math.Max(0, date.DayNumber - first.DayNumber)];
+    }
+}
