@@ -8,8 +8,7 @@ namespace Closemown.Advice;
 /// <summary>Answers questions about a book in the shapes of the contract.</summary>
 public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phrasing)
 {
-    private static readonly string[] Known = ["next", "steel", "height", "step-down", "why", "today", "score", "turf"];
-    private static readonly string[] Later = ["plan"];
+    private static readonly string[] Known = ["next", "steel", "height", "step-down", "why", "today", "score", "turf", "plan"];
     private readonly StepJson write = new(phrasing);
 
     /// <summary>Answers a question.</summary>
@@ -39,6 +38,8 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
                 return Today(now);
             case "turf":
                 return TurfOf(question, now, out fault);
+            case "plan":
+                return PlanOf(question, now, out fault);
             case "score":
                 return new JsonObject { ["ok"] = true, ["score"] = ScoreAnswer.Of(desk.Units.Select(desk.Track), desk.Units.Select(desk.HeightTrack)) };
             default:
@@ -136,6 +137,16 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
         return new JsonObject { ["ok"] = true, ["turf"] = TurfAnswer.Of(AreaToday.Of(desk, area, TurfTime.On(desk, area, date, now)), phrasing) };
     }
 
+    private JsonObject? PlanOf(JsonElement question, DateTimeOffset now, out EntryFault? fault)
+    {
+        if (OneArea(question, out fault) is not { } area || !Date(question, "from", out var from, out fault)
+            || !AimReader.Number(question, "days", 1, AreaPlan.MostDays, "days", out var days, out fault)) return null;
+        var plan = AreaPlan.Of(desk, area, TurfTime.On(desk, area, from, now), (int)Math.Ceiling(days ?? UsualPlanDays));
+        return PlanAnswer.Of(desk, plan, phrasing);
+    }
+
+    private const int UsualPlanDays = 28;
+
     /// <summary>The area a question names, or the only one.</summary>
     private string? OneArea(JsonElement question, out EntryFault? fault)
     {
@@ -222,7 +233,6 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
     private static EntryFault Unknown(string? ask)
     {
         if (ask is null) return new(FaultCodes.Missing, "ask", "The question does not say what it asks.", $"Ask one of {string.Join(", ", Known)}.");
-        if (Later.Contains(ask)) return new(FaultCodes.UnknownQuestion, "ask", $"\"{ask}\" is not answered yet.", $"Ask one of {string.Join(", ", Known)}.");
         var near = Spelling.Nearest(ask, Known);
         return new(FaultCodes.UnknownQuestion, "ask", $"There is no question \"{Spelling.Clip(ask)}\".", near is null ? $"Ask one of {string.Join(", ", Known)}." : $"Did you mean \"{near}\"?");
     }

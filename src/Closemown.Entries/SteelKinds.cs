@@ -34,6 +34,7 @@ internal static class SteelKinds
             Number("attitudeDeg", -45, 45, "angle of the bedknife, degrees"),
             Number("screwMmPerTurn", 0.01, 20, "height a turn of the height screw makes, mm"),
             Number("screwLever", 0.01, 100, "lever ratio of the height screw"),
+            Number("clipMm", 0.5, 50, "travel between two blade passes, mm"),
             Whole("screwFlats", 3, 24, "flats of the nut or head that turns the height screw"),
             Numbers("benchRangeMm", 2, 0, 200, "lowest and highest bench height that the screws reach, mm"),
             Word("trailing", "the trailing end of the cut", "left", "right"),

@@ -13,6 +13,9 @@ public sealed record UnitDescription
 
     public double WidthMm { get; init; } = SteelDefaults.WidthMm;
 
+    /// <summary>Travel between two blade passes, mm, or null.</summary>
+    public double? ClipMm { get; init; }
+
     /// <summary>One click as told, µm, or null.</summary>
     public double? ToldClickUm { get; init; }
 
@@ -88,6 +91,7 @@ public sealed record UnitDescription
             Blades = e.Number("blades") is { } n ? (int)n : u.Blades,
             ReelMm = e.Number("reelMm") ?? u.ReelMm,
             WidthMm = e.Number("widthMm") ?? u.WidthMm,
+            ClipMm = e.Number("clipMm") ?? u.ClipMm,
             ToldClickUm = e.Number("clickUm") ?? u.ToldClickUm,
             ToldClickSdUm = e.Number("clickSdUm") ?? u.ToldClickSdUm,
             AdjusterStep = e.Word("adjusterStep") ?? u.AdjusterStep,

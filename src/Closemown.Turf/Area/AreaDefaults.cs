@@ -15,6 +15,9 @@ public static class AreaDefaults
     /// <summary>Depth of close-mown turf's roots, mm.</summary>
     public const double RootMm = 100;
 
+    /// <summary>What the roots can draw at the least where no watering is in the record: few keepers let such turf go dry, fewer write each watering down.</summary>
+    public const double LeastUnsaidKs = 0.75;
+
     /// <summary>How far the full growth rate may lie from the species' value, as a share: the spread of a factor of 1.6 either way.</summary>
     public const double RateShareSd = 0.48;
 

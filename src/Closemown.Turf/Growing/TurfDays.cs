@@ -13,6 +13,7 @@ public sealed class TurfDays
     private readonly Dictionary<DateOnly, Care> care = [];
     private readonly DateOnly first;
     private TurfRun run;
+    private bool watered;
 
     /// <summary>Starts an area's days.</summary>
     /// <param name="area">The area.</param>
@@ -25,7 +26,7 @@ public sealed class TurfDays
         (Area, Record) = (area, record);
         Usual = Climatology.Of(record, area.Latitude);
         first = from.AddDays(-Math.Min(RunIn, from.DayNumber));
-        run = new(area);
+        run = new(area, watered: false);
         foreach (var e in entries) Add(e);
     }
 
@@ -49,13 +50,24 @@ public sealed class TurfDays
         };
         if (done == default) return;
         var date = Area.LocalDate(e.At);
+        if (done.WaterMm > 0 && !watered)
+        {
+            watered = true;
+            Reckon(first);
+        }
         var known = care.GetValueOrDefault(date);
         care[date] = new(known.WaterMm + done.WaterMm, known.NGm2 + done.NGm2, known.Regulator || done.Regulator);
-        var keep = Math.Max(0, date.DayNumber - first.DayNumber);
-        if (keep >= days.Count) return;
+        Reckon(date);
+    }
+
+    /// <summary>Forgets the days from one on, so that they are reckoned anew.</summary>
+    private void Reckon(DateOnly from)
+    {
+        var keep = Math.Max(0, from.DayNumber - first.DayNumber);
+        if (keep >= days.Count && keep > 0) return;
         days.RemoveRange(keep, days.Count - keep);
         after.RemoveRange(keep, after.Count - keep);
-        run = keep > 0 ? after[keep - 1] : new(Area);
+        run = keep > 0 ? after[keep - 1] : new(Area, watered);
     }
 
     /// <summary>A day; before the first one the first one's.</summary>

@@ -13,16 +13,19 @@ public struct TurfRun
     private const int LagDays = 7;
     private const double UnreadWarmthShare = 0.6, WiltKs = 0.5;
     private readonly TurfArea area;
-    private readonly double kc, ofTable;
+    private readonly double kc, ofTable, leastKs;
     private double depletion, nitrogen, cold, lag, regulatorSum;
     private int lagDays;
     private bool regulated;
 
     /// <summary>Starts with a full root zone and nothing at work.</summary>
-    public TurfRun(TurfArea area)
+    /// <param name="area">The area.</param>
+    /// <param name="watered">Whether waterings are in the record. Where none are, close-mown turf is taken to be watered more or less as it needs.</param>
+    public TurfRun(TurfArea area, bool watered)
     {
         ArgumentNullException.ThrowIfNull(area);
         this.area = area;
+        leastKs = watered ? 0 : AreaDefaults.LeastUnsaidKs;
         (kc, ofTable) = (TurfCoefficient.Kc(area.Grass, SeasonPart.Middle), DepletionFraction.OfTable(area.Grass));
     }
 
@@ -45,6 +48,7 @@ public struct TurfRun
         var total = area.Roots.TotalMm;
         var water = WaterBalance.Day(total, DepletionFraction.Adjusted(ofTable, demand), depletion, demand, day.RainMm + care.WaterMm);
         depletion = water.DepletionMm;
+        var ks = Math.Max(leastKs, water.Ks);
         cold = GroundState.After(cold, day.MeanC);
         nitrogen += care.NGm2;
         if (care.Regulator) (regulated, regulatorSum) = (true, 0);
@@ -53,11 +57,11 @@ public struct TurfRun
             (regulatorSum, var due) = Clock.After(regulatorSum, Math.Clamp(day.TMinC, -60, 60), Math.Clamp(day.TMaxC, -60, 60));
             regulated = !due;
         }
-        var growth = LeafGrowth.MmPerDay(1, potential, water.Ks, regulated);
-        var spread = day.Known ? 0 : Slope(warmth, day.Read is null ? usual.SdC : UnreadWarmthShare * usual.SdC) * water.Ks;
+        var growth = LeafGrowth.MmPerDay(1, potential, ks, regulated);
+        var spread = day.Known ? 0 : Slope(warmth, day.Read is null ? usual.SdC : UnreadWarmthShare * usual.SdC) * ks;
         var off = GroundState.Of(cold, day, water.DrainedMm);
-        var result = new TurfDay(date, day, potential, growth, spread, nitrogen, et0, depletion, water.Ks, water.DrainedMm, off,
-            StressSources.Of(day, area.Grass, potential, water.Ks), water.Ks < WiltKs, regulated ? regulatorSum : null);
+        var result = new TurfDay(date, day, potential, growth, spread, nitrogen, et0, depletion, ks, water.DrainedMm, off,
+            StressSources.Of(day, area.Grass, potential, ks), ks < WiltKs, regulated ? regulatorSum : null);
         nitrogen *= Math.Exp(-potential / AreaDefaults.FeedDays);
         return result;
     }

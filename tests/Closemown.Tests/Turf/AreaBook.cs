@@ -34,6 +34,8 @@ internal sealed class AreaBook
         return this;
     }
 
+    public IReadOnlyList<Entry> Entries => entries;
+
     public WeatherRecord Record => WeatherRecord.Of(Area, weather);
 
     /// <summary>The track, with every mowing at the cut it tells.</summary>

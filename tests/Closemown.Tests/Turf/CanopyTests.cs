@@ -121,7 +121,7 @@ public sealed class CanopyTests
             book.Add(m * 3, 10, Mow);
             book.Add((m * 3) + 3, 9.5, Stands(8, "before"));
         }
-        book.Add(36, 10, Mow).Add(46, 9, Stands(5.3, "before"));
+        book.Add(36, 8, "\"kind\":\"water\",\"mm\":2").Add(36, 10, Mow).Add(46, 9, Stands(5.3, "before"));
         var track = book.Track();
         Assert.True(book.Odd < 0.01);
         var odd = Assert.Single(track.Unusual);

@@ -13,10 +13,19 @@ public sealed class TurfDaysTests
     [Fact]
     public void A_dry_spell_empties_the_root_zone_and_rain_fills_it()
     {
-        var days = Days(new AreaBook().Weather(-50, 0, 10, 20, 4).Weather(1, 12, 14, 28, 0).Weather(13, 13, 12, 18, 30));
+        var book = new AreaBook().Weather(-50, 0, 10, 20, 4).Weather(1, 12, 14, 28, 0).Weather(13, 13, 12, 18, 30).Add(0, 8, "\"kind\":\"water\",\"mm\":1");
+        var days = new TurfDays(Area, book.Record, book.Entries, AreaBook.Start);
         Assert.True(days.On(AreaBook.Day(12)).DepletionMm > days.On(AreaBook.Day(1)).DepletionMm + 5);
         Assert.True(days.On(AreaBook.Day(12)).Ks < 0.7);
         Assert.Equal(0, days.On(AreaBook.Day(13)).DepletionMm, 1e-9);
+    }
+
+    [Fact]
+    public void Where_no_watering_is_written_down_turf_is_taken_to_be_watered()
+    {
+        var days = Days(new AreaBook().Weather(-50, 0, 10, 20, 4).Weather(1, 20, 14, 28, 0));
+        Assert.Equal(AreaDefaults.LeastUnsaidKs, days.On(AreaBook.Day(20)).Ks);
+        Assert.False(days.On(AreaBook.Day(20)).Wilting);
     }
 
     [Fact]
