@@ -58,6 +58,7 @@ public sealed record AreaPlan(AreaToday Today, MowingPlan Plan, int Told, double
             NoChange = PersonDays.NoChange(wish, today.Date, n),
             Fixture = PersonDays.Fixtures(wish, today.Date, n),
             BaseMm = ledger.Track.Base.Mm,
+            KeptMm = ledger.Track.Base.KeptMm ?? today.CanopyMm.Mean,
         };
         return new(today, MowingPlanner.Plan(problem), days, minutes);
     }

@@ -22,13 +22,16 @@ public static class AreaDefaults
     public const double RateShareSd = 0.48;
 
     /// <summary>How far growth strays from its pattern for weeks on end, as a share of the full rate, and for how long, days.</summary>
-    public const double SpellShareSd = 0.2;
+    public const double SpellShareSd = 0.25;
 
     /// <inheritdoc cref="SpellShareSd"/>
-    public const double SpellDays = 20;
+    public const double SpellDays = 14;
 
     /// <summary>Spread of one day's growth, as a share: a factor of 1.25 either way.</summary>
     public const double DayShareSd = 0.22;
+
+    /// <summary>How far the water balance may misjudge how much the roots lack, as a share of what it takes away; and how far the form of growth may be off on any day, as a share of the full rate.</summary>
+    public const double DryShareSd = 0.7, FormShareSd = 0.05;
 
     /// <summary>More growth a gram of nitrogen per m² still at work brings, as a share of the full rate: mean and spread.</summary>
     public const double FeedShare = 0.12, FeedShareSd = 0.1;
@@ -38,6 +41,9 @@ public static class AreaDefaults
 
     /// <summary>What a mm more of standing height adds to growth, as a share: mean and spread; short turf has less leaf to grow from.</summary>
     public const double TallShare = 0, TallShareSd = 0.05;
+
+    /// <summary>How far growth may lie between the published bell and one half as wide again, as a share of the full rate: the bell was made for monthly means.</summary>
+    public const double WideShareSd = 0.4;
 
     /// <summary>Cut as set against cut as made, mm, a mowing.</summary>
     public const double CutMm = 0.12;

@@ -85,6 +85,7 @@ public sealed class AreaBelief
     internal static Term[] GrowthTerms(GaussianState at, TurfDay day) =>
     [
         Term.State(0, CanopyLayout.Spell, day.Growth), Term.Constant(CanopyLayout.Rate, day.Growth), Term.Constant(CanopyLayout.Feed, day.Growth * day.NitrogenGm2),
+        Term.Constant(CanopyLayout.Wide, day.Wide),
         Term.Constant(CanopyLayout.Tall, day.Growth * (at.Mean[CanopyLayout.Canopy] - AreaTrack.RateAtMm)),
     ];
 

@@ -27,6 +27,7 @@ public sealed class AreaTrack
     private const double BeforeHours = 3, OddFactor = 3, DoubtCanopyMm = 0.5, DoubtSpellShare = 0.3;
     private const double ScalpStress = 0.04, MostScalpStress = 1.5;
     private const int UsualOf = 6;
+    private const double UsualShare = 0.2, UsualWeight = 3;
     private static readonly Term[] Standing = [Term.State(0, CanopyLayout.Canopy, 1)];
     private static readonly Term[] StoodBefore = [Term.State(0, CanopyLayout.Before, 1)];
 
@@ -140,7 +141,7 @@ public sealed class AreaTrack
         Move(mean + sd < left ? CanopySteps.PassOver() : CanopySteps.Mow(cut.Mm), e.At, e);
         taken.Enqueue(Math.Max(0, mean - Running.Mean[CanopyLayout.Canopy]));
         if (taken.Count > UsualOf) taken.Dequeue();
-        Base.Mown(e.At, Running.Mean[CanopyLayout.Canopy]);
+        Base.Mown(e.At, mean, Running.Mean[CanopyLayout.Canopy]);
         cuts.Add((e, cut.Mm));
         (LastMowing, lastUnit) = (e, e.Unit ?? lastUnit);
         Mowings++;
@@ -181,7 +182,7 @@ public sealed class AreaTrack
         double? p = null;
         if (OfMowing(e) is not null)
         {
-            if (MowingLook.Eye(e, taken.Count > 1 ? taken.SkipLast(1).Average() : taken.LastOrDefault()) is { } eye) p = Read(eye);
+            if (MowingLook.Eye(e, Usual()) is { } eye) p = Read(eye);
         }
         Advance(e.At);
         Last ??= e.At;
@@ -192,12 +193,20 @@ public sealed class AreaTrack
         return p;
     }
 
+    /// <summary>What usually comes off, mm: a fifth or so of the leaf until this person's own mowings say.</summary>
+    private double Usual()
+    {
+        var own = taken.Count > 1 ? taken.SkipLast(1).ToList() : [];
+        return ((UsualShare * UsualWeight * Running.Mean[CanopyLayout.Before]) + own.Sum()) / (UsualWeight + own.Count);
+    }
+
     private Entry? OfMowing(Entry e) => LastMowing is { } m && (e.At - m.At).TotalHours <= OfMowingHours ? m : null;
 
     private double Read(LinearReading r)
     {
         var p = r.Surprise(Running);
-        Observe(r);
+        // What the eye calls usual, or a box half emptied, may be far off: an odd one counts for less.
+        Observe(p < OddBelow ? r with { Sd = r.Sd * OddFactor } : r);
         return p;
     }
 

@@ -1,6 +1,6 @@
 namespace Closemown.Turf;
 
-/// <summary>Where each unknown of the canopy model stands: five states after each day that something was said, and five constants.</summary>
+/// <summary>Where each unknown of the canopy model stands: five states after each day that something was said, and six constants.</summary>
 public static class CanopyLayout
 {
     /// <summary>What the turf stands at, mm.</summary>
@@ -28,14 +28,17 @@ public static class CanopyLayout
     /// <summary>What a mm more of standing height adds to it, mm a day a mm.</summary>
     public const int Tall = 2;
 
+    /// <summary>What more this turf grows where the published bell gives little: towards a wider bell, mm a day.</summary>
+    public const int Wide = 3;
+
     /// <summary>Leaf taken off per volume of clippings, mm per L/m².</summary>
-    public const int Clippings = 3;
+    public const int Clippings = 4;
 
     /// <summary>How much of what the weather asks this turf feels.</summary>
-    public const int Feels = 4;
-    public const int ConstantCount = 5;
+    public const int Feels = 5;
+    public const int ConstantCount = 6;
 
     public static IReadOnlyList<string> StateNames { get; } = ["canopy", "canopy before mowing", "cut offset", "growing spell", "stress"];
 
-    public static IReadOnlyList<string> ConstantNames { get; } = ["growth at its best", "response to nitrogen", "response to height", "leaf per clippings", "stress felt"];
+    public static IReadOnlyList<string> ConstantNames { get; } = ["growth at its best", "response to nitrogen", "response to height", "growth beside the bell", "leaf per clippings", "stress felt"];
 }

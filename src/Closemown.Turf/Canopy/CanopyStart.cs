@@ -18,6 +18,7 @@ internal static class CanopyStart
         Constant(CanopyLayout.Rate, full, full * AreaDefaults.RateShareSd);
         Constant(CanopyLayout.Feed, full * AreaDefaults.FeedShare, full * AreaDefaults.FeedShareSd);
         Constant(CanopyLayout.Tall, full * AreaDefaults.TallShare, full * AreaDefaults.TallShareSd);
+        Constant(CanopyLayout.Wide, 0, full * AreaDefaults.WideShareSd);
         Constant(CanopyLayout.Clippings, AreaDefaults.ClipMmPerLM2, AreaDefaults.ClipMmPerLM2Sd);
         Constant(CanopyLayout.Feels, AreaDefaults.StressShare, AreaDefaults.StressShareSd);
 

@@ -10,12 +10,13 @@ internal static class CanopySteps
     /// <param name="heldCanopyMm">The canopy as now believed less the height the full rate is told for, mm.</param>
     public static CanopyStep Grow(IReadOnlyList<(TurfDay Day, double Share)> days, double fullMm, double heldRateMm, double heldCanopyMm)
     {
-        double growth = 0, fed = 0, noise = 0, unread = 0, passed = 0, kept = 1, asked = 0;
+        double growth = 0, fed = 0, wide = 0, noise = 0, unread = 0, passed = 0, kept = 1, asked = 0;
         foreach (var (day, share) in days)
         {
             var g = day.Growth * share;
             growth += g;
             fed += g * day.NitrogenGm2;
+            wide += day.Wide * share;
             noise += heldRateMm * g * AreaDefaults.DayShareSd * heldRateMm * g * AreaDefaults.DayShareSd;
             unread += heldRateMm * day.GrowthSd * share * heldRateMm * day.GrowthSd * share;
             passed += share;
@@ -26,6 +27,7 @@ internal static class CanopySteps
         var step = new CanopyStep();
         step.Constant(CanopyLayout.Canopy, CanopyLayout.Rate, growth)
             .Constant(CanopyLayout.Canopy, CanopyLayout.Feed, fed)
+            .Constant(CanopyLayout.Canopy, CanopyLayout.Wide, wide)
             .Constant(CanopyLayout.Canopy, CanopyLayout.Tall, growth * heldCanopyMm)
             .Also(CanopyLayout.Canopy, CanopyLayout.Spell, growth)
             // Days nobody read are alike: a week of them is warmer or colder together.

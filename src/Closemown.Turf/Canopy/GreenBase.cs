@@ -5,7 +5,7 @@ namespace Closemown.Turf;
 
 /// <summary>How high the turf is still green: a cut below it scalps, however little comes off.</summary>
 /// <remarks>
-/// The base follows the height kept over some two weeks (<see cref="AreaDefaults.BaseShare"/> of it) and lies higher where the turf is puffy or soft; how much this area's differs is
+/// The base follows the height that stood over some two weeks (<see cref="AreaDefaults.BaseShare"/> of it) and lies higher where the turf is puffy or soft; how much this area's differs is
 /// learned from the scalp looked at after mowings. The form and its numbers are assumptions, no source.
 /// </remarks>
 public sealed class GreenBase
@@ -26,17 +26,26 @@ public sealed class GreenBase
 
     private double Level => (AreaDefaults.BaseShare * kept) + (soft ? SoftMm : 0);
 
+    /// <summary>The height that stood on average over the last weeks, mm; null before the first mowing.</summary>
+    public double? KeptMm => keptSince is null ? null : kept;
+
+    /// <summary>How far the base has come to a new height after some days.</summary>
+    public static double Followed(double days) => 1 - Math.Exp(-Math.Max(0, days) / KeptDays);
+
     /// <summary>A mowing left the turf at a height.</summary>
-    public void Mown(DateTimeOffset at, double cutMm)
+    /// <param name="at">When.</param>
+    /// <param name="beforeMm">What it stood at before, mm.</param>
+    /// <param name="cutMm">What it was left at, mm.</param>
+    public void Mown(DateTimeOffset at, double beforeMm, double cutMm)
     {
+        var stood = (Math.Max(beforeMm, cutMm) + (keptSince is null ? cutMm : lastCut)) / 2;
         lastCut = cutMm;
         if (keptSince is not { } since)
         {
-            (keptSince, kept) = (at, cutMm);
+            (keptSince, kept) = (at, stood);
             return;
         }
-        var share = 1 - Math.Exp(-Math.Max(0, (at - since).TotalDays) / KeptDays);
-        kept += share * (cutMm - kept);
+        kept += Followed((at - since).TotalDays) * (stood - kept);
         keptSince = at;
     }
 

@@ -6,7 +6,7 @@ namespace Closemown.Turf;
 /// <summary>What the box and the eye tell of the leaf a mowing took.</summary>
 internal static class MowingLook
 {
-    private const double LittleShare = 0.6, MuchShare = 1.5, EyeShare = 0.35, LeastMm = 0.1;
+    private const double LittleShare = 0.6, MuchShare = 1.5, EyeShare = 0.5, LeastMm = 0.1;
     private const double BoxShare = 0.15, BoxMm = 0.12;
 
     /// <summary>"Came off little, usual, much": of what usually comes off.</summary>

@@ -11,7 +11,7 @@ public readonly record struct Care(double WaterMm, double NGm2, bool Regulator);
 public struct TurfRun
 {
     private const int LagDays = 7;
-    private const double UnreadWarmthShare = 0.6, WiltKs = 0.5;
+    private const double UnreadWarmthShare = 0.6, WiltKs = 0.5, WiderBy = 1.5;
     private readonly TurfArea area;
     private readonly double kc, ofTable, leastKs;
     private double depletion, nitrogen, cold, lag, regulatorSum;
@@ -58,15 +58,24 @@ public struct TurfRun
             regulated = !due;
         }
         var growth = LeafGrowth.MmPerDay(1, potential, ks, regulated);
-        var spread = day.Known ? 0 : Slope(warmth, day.Read is null ? usual.SdC : UnreadWarmthShare * usual.SdC) * ks;
+        var unread = day.Known ? 0 : Slope(warmth, day.Read is null ? usual.SdC : UnreadWarmthShare * usual.SdC) * ks;
+        var dry = AreaDefaults.DryShareSd * potential * (1 - ks);
+        var spread = Math.Sqrt((unread * unread) + (dry * dry) + (AreaDefaults.FormShareSd * AreaDefaults.FormShareSd));
         var off = GroundState.Of(cold, day, water.DrainedMm);
-        var result = new TurfDay(date, day, potential, growth, spread, nitrogen, et0, depletion, ks, water.DrainedMm, off,
+        var result = new TurfDay(date, day, potential, growth, spread, (GrowthPotential.Of(Math.Clamp(Widened(warmth), -60, 60), area.Grass) - potential) * ks, nitrogen, et0, depletion, ks, water.DrainedMm, off,
             StressSources.Of(day, area.Grass, potential, ks), ks < WiltKs, regulated ? regulatorSum : null);
         nitrogen *= Math.Exp(-potential / AreaDefaults.FeedDays);
         return result;
     }
 
     private readonly GrowthRegulator Clock => area.Grass == TurfGrass.Warm ? GrowthRegulator.UltradwarfBermudagrass : GrowthRegulator.CreepingBentgrass;
+
+    /// <summary>The warmth that gives on the published bell what this warmth gives on one half as wide again.</summary>
+    private readonly double Widened(double meanC)
+    {
+        var optimum = area.Grass == TurfGrass.Cool ? GrowthPotential.CoolOptimumC : GrowthPotential.WarmOptimumC;
+        return optimum + ((meanC - optimum) / WiderBy);
+    }
 
     /// <summary>From late winter to late spring the soil is behind the air.</summary>
     private readonly bool SoilLags(DateOnly date)
