@@ -20,6 +20,7 @@ Func<string[], int>? run = args.FirstOrDefault() switch
     "ablation" => Ablations.Print,
     "heights" => HeightsRun.Print,
     "cuts" => CutsRun.Print,
+    "green" => GreenRun.Print,
     "plan-speed" => PlanSpeed.Print,
     "speed" => SpeedRun.Print,
     "cold" => ColdStart.Print,
