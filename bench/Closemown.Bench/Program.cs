@@ -2,6 +2,7 @@ using BenchmarkDotNet.Configs;
 using BenchmarkDotNet.Jobs;
 using BenchmarkDotNet.Running;
 using BenchmarkDotNet.Toolchains.InProcess.Emit;
+using Closemown.Bench.Green;
 using Closemown.Bench.Heights;
 using Closemown.Bench.Heights.Cuts;
 using Closemown.Bench.Keeping;
@@ -19,6 +20,8 @@ Func<string[], int>? run = args.FirstOrDefault() switch
     "ablation" => Ablations.Print,
     "heights" => HeightsRun.Print,
     "cuts" => CutsRun.Print,
+    "green" => GreenRun.Print,
+    "plan-speed" => PlanSpeed.Print,
     "speed" => SpeedRun.Print,
     "cold" => ColdStart.Print,
     _ => null,

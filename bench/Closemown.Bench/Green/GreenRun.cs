@@ -1,0 +1,75 @@
+using Closemown.Bench.Heights;
+using Closemown.Bench.Workshop;
+
+namespace Closemown.Bench.Green;
+
+/// <summary>Seasons of a green under each strategy, side by side.</summary>
+internal static class GreenRun
+{
+    private const int Days = 200, ReportFrom = 5000;
+
+    private static readonly (string Head, Func<GreenSeason, double> Of, string Form)[] Columns =
+    [
+        ("cost", s => s.Cost, "0.0"), ("of it share", s => s.ShareCost, "0.0"), ("band", s => s.BandCost, "0.0"), ("stress", s => s.StressCost, "0.0"),
+        ("days near, %", s => 100.0 * s.DaysNear / s.Days, "0"), ("mowings", s => s.Mowings, "0.0"), ("over a third", s => s.OverThird, "0.00"), ("over half", s => s.OverHalf, "0.00"),
+        ("scalps", s => s.Scalps, "0.00"), ("changes", s => s.Changes, "0.0"), ("minutes", s => s.Minutes, "0"), ("limits broken", s => s.BrokenLimits, "0.00"),
+    ];
+
+    /// <summary>Options: --seasons N, --first SEED, --days N, --traces N, --horizon N, --strategy WORD (part of a title), --jobs N.</summary>
+    public static int Print(string[] args)
+    {
+        var o = new Options(args);
+        var (count, first, days) = (o.Whole("--seasons", 48), o.Whole("--first", ReportFrom), o.Whole("--days", Days));
+        var (traces, horizon) = (o.Whole("--traces", 60), o.Whole("--horizon", 14));
+        var who = Roster(traces, horizon).Where(w => o.Word("--strategy") is not { } word || word.Split(',').Any(x => w.Title.Contains(x, StringComparison.Ordinal))).ToList();
+        Console.WriteLine($"{count} seasons of {days} days from {first}, cost in mowings, ± one standard error over seasons");
+        Console.WriteLine("a simulator of our own with invented greens, no field trial");
+        Console.WriteLine();
+        var all = who.Select(_ => new GreenSeason[count]).ToArray();
+        HeightsRun.Each(who.Count * count, o.Jobs, i =>
+        {
+            var (season, w) = Math.DivRem(i, who.Count);
+            all[w][season] = GreenSeason.Of(first + season, days, who[w].Make);
+        });
+        var lines = new List<string[]> { ([.. Columns.Select(c => c.Head).Prepend("a season"), "scalped seasons", "late, days"]) };
+        for (var w = 0; w < who.Count; w++)
+        {
+            var s = all[w];
+            double[] late = [.. s.Where(x => x.Late is not null).Select(x => (double)x.Late!.Value)];
+            lines.Add([who[w].Title, .. Columns.Select((c, i) => i == 0 ? OverUnits.Mean([.. s.Select(c.Of)]).Text(c.Form) : Table.Number(s.Average(c.Of), c.Form)),
+                Table.Number(s.Count(x => x.Scalps > 0)), late.Length == 0 ? "–" : Table.Number(late.Average(), "0")]);
+        }
+        Table.Write(lines);
+        Ratios(who, all);
+        return 0;
+    }
+
+    private static void Ratios(List<(string Title, Func<GreenTruth, IGreenStrategy> Make)> who, GreenSeason[][] all)
+    {
+        double[] Cost(int w) => [.. all[w].Select(s => s.Cost)];
+        var others = Enumerable.Range(0, who.Count).ToList();
+        var lines = new List<string[]> { (string[])["cost against (paired)", .. who.Where(w => w.Title.StartsWith("planner", StringComparison.Ordinal)).Select(w => w.Title)] };
+        foreach (var b in others)
+        {
+            lines.Add([who[b].Title, .. others.Where(w => who[w].Title.StartsWith("planner", StringComparison.Ordinal)).Select(w => OverUnits.Ratio(Cost(w), Cost(b)).Text("0.000"))]);
+        }
+        Table.Write(lines);
+    }
+
+    private static List<(string Title, Func<GreenTruth, IGreenStrategy> Make)> Roster(int traces, int horizon)
+    {
+        List<(string, Func<GreenTruth, IGreenStrategy>)> list = [];
+        static double Start(GreenTruth t) => t.World.Make.StepsDown ? 6 : 5;
+        foreach (var rule in (HeightRule[])[HeightRule.Never, HeightRule.Thirds, HeightRule.Slowly])
+        {
+            var name = rule switch { HeightRule.Never => "never raised", HeightRule.Thirds => "raised, down by thirds", _ => "raised, down slowly" };
+            list.Add(($"calendar, {name}", t => new CalendarRule(rule, Start(t))));
+            foreach (var over in (double[])[0.15, 0.2, 0.25, 0.3, 0.35, 0.4]) list.Add(($"threshold {Table.Number(over)}, {name}", t => new ThresholdRule(over, rule, Start(t))));
+            list.Add(($"every free day, {name}", t => new EveryFreeDay(rule, Start(t))));
+            list.Add(($"one ahead, {name}", t => new OneAhead(rule, Start(t))));
+        }
+        list.Add(("planner", t => new PlannedGreen(t, false, Start(t), traces, horizon)));
+        list.Add(("planner, told everything", t => new PlannedGreen(t, true, Start(t), traces, horizon)));
+        return list;
+    }
+}

@@ -1,0 +1,142 @@
+using Closemown.Turf;
+
+namespace Closemown.Bench.Green;
+
+/// <summary>A season lived under a strategy, counted by the green's own truth.</summary>
+internal sealed record GreenSeason
+{
+    private const double ReadBefore = 0.35, ReadAfter = 0.3, ReadBox = 0.4, Looked = 0.3, SpotSd = 0.3, SpreadOfFive = SpotSd / 2.2360679775;
+
+    public double Cost { get; private set; }
+
+    public double StressCost { get; private set; }
+
+    public double BandCost { get; private set; }
+
+    public double ShareCost { get; private set; }
+
+    public int Days { get; private set; }
+
+    public int DaysNear { get; private set; }
+
+    public int Mowings { get; private set; }
+
+    public int OverThird { get; private set; }
+
+    public int OverHalf { get; private set; }
+
+    public int Scalps { get; private set; }
+
+    public int Changes { get; private set; }
+
+    public int BrokenLimits { get; private set; }
+
+    public double StressDays { get; private set; }
+
+    public double Minutes { get; private set; }
+
+    /// <summary>First day mown to the lower wish, less the day it was due; null where none was wished or it was never reached.</summary>
+    public int? Late { get; private set; }
+
+    public static GreenSeason Of(int seed, int days, Func<GreenTruth, IGreenStrategy> make)
+    {
+        var green = new GreenMake(seed);
+        var first = GreenSky.First(seed);
+        var sky = GreenSky.Of(seed, days + 70);
+        var wish = new GreenWish(green, first);
+        var world = new GreenWorld(seed, green, sky, wish.StartMm + 1);
+        var free = GreenPerson.Free(seed, green, first, days + 70);
+        var strategy = make(new(world, free, seed));
+        var season = new GreenSeason { Days = days };
+        var set = wish.StartMm;
+        var (last, since) = (set, 99);
+        (double Set, double Before, double Cut, bool Scalped)? yesterday = null;
+        var losses = new PlanLosses();
+        for (var t = 0; t < days; t++)
+        {
+            var off = world.KeepOff(t);
+            var today = new GreenDay
+            {
+                Number = t,
+                Date = first.AddDays(t),
+                Free = free[t],
+                KeepOff = off,
+                Wilting = world.Wilting,
+                Yesterday = sky[t + GreenSky.Before - 1],
+                Forecast = Forecast(seed, world, t),
+                WateredMm = world.WateredMm,
+                CanopyMm = free[t] && GreenChance.Uniform(seed, GreenChance.WhenRead, t) < ReadBefore ? world.CanopyMm + (SpreadOfFive * GreenChance.Normal(seed, GreenChance.Spots, t)) : null,
+                MownYesterday = yesterday is { } y
+                    ? (y.Set,
+                        GreenChance.Uniform(seed, GreenChance.WhenRead, t, 1) < ReadAfter ? y.Cut + (SpreadOfFive * GreenChance.Normal(seed, GreenChance.Spots, t, 1)) : null,
+                        GreenChance.Uniform(seed, GreenChance.WhenRead, t, 2) < ReadBox ? green.ClipLitres * Math.Max(0, y.Before - y.Cut) * Math.Pow(1.15, GreenChance.Normal(seed, GreenChance.Clippings, t)) : null)
+                    : null,
+                StressSeen = free[t] && GreenChance.Uniform(seed, GreenChance.WhenRead, t, 3) < Looked
+                    ? (int)Math.Clamp(Math.Round(world.Stress + (0.5 * GreenChance.Normal(seed, GreenChance.Spots, t, 2))), 0, 3)
+                    : null,
+                ScalpSeen = yesterday?.Scalped ?? false,
+                SetMm = set,
+                WishMm = wish.Mm(t),
+                WishBy = wish.By(t),
+                Weekdays = green.Weekdays,
+                Fixtures = wish.Fixtures,
+            };
+            var decision = strategy.Day(today);
+            yesterday = null;
+            if (decision.Mow && free[t] && !off)
+            {
+                if (Math.Abs(decision.CutMm - set) > 0.01)
+                {
+                    season.Changes++;
+                    season.Minutes += 10;
+                    season.Cost += losses.HeightChange;
+                }
+                var lowered = decision.CutMm < last - 0.01;
+                if (lowered && (last - decision.CutMm > PlanLimits.LowerMm + 0.01 || since + 1 < PlanLimits.LowerApart || world.Wilting)) season.BrokenLimits++;
+                since = lowered ? 0 : since + 1;
+                (set, last) = (decision.CutMm, decision.CutMm);
+                var before = world.CanopyMm;
+                var (share, scalped) = world.Mow(set, t);
+                yesterday = (set, before, Math.Min(before, world.CanopyMm), scalped);
+                season.Mowings++;
+                season.Minutes += 30;
+                var hard = share > 1 / 3.0 ? losses.OverThird + (losses.ExcessShare * (share - (1 / 3.0))) + (share > 0.5 ? losses.OverHalf : 0) : 0;
+                if (share > 1 / 3.0) season.OverThird++;
+                if (share > 0.5) season.OverHalf++;
+                if (scalped) season.Scalps++;
+                season.ShareCost += hard;
+                season.Cost += losses.Mowing + hard + (scalped ? losses.Scalp : 0);
+                if (green.StepsDown && t >= 20 && season.Late is null && set <= wish.Mm(t) + 0.05) season.Late = t - 60;
+            }
+            var (low, high) = wish.Band(t);
+            var stands = world.CanopyMm;
+            var band = stands < low ? losses.OutOfBand : stands > high ? losses.OutOfBand + (losses.AboveBand * (stands - high)) : 0;
+            if (band == 0) season.DaysNear++;
+            season.BandCost += band;
+            season.StressCost += losses.Stress * world.Stress;
+            season.StressDays += world.Stress;
+            season.Cost += band + (losses.Stress * world.Stress);
+            world.Pass(t);
+        }
+        return season;
+    }
+
+    /// <summary>An ordinary forecast: its error grows with the days ahead and hangs together.</summary>
+    private static SkyDay[] Forecast(int seed, GreenWorld world, int t)
+    {
+        var said = new SkyDay[7];
+        var off = 0.0;
+        for (var a = 0; a < said.Length; a++)
+        {
+            off = (0.8 * off) + ((0.6 + (0.15 * a)) * GreenChance.Normal(seed, GreenChance.Forecast, t, a));
+            var true0 = world.Sky(t + a);
+            var wrong = GreenChance.Uniform(seed, GreenChance.Forecast, t, a, 1) < 0.1 + (0.04 * a);
+            var rain = wrong ? (true0.RainMm > 0 ? 0 : 4) : true0.RainMm * Math.Pow(1.5, GreenChance.Normal(seed, GreenChance.Forecast, t, a, 2));
+            said[a] = new(true0.TMinC + off + (0.6 * GreenChance.Normal(seed, GreenChance.Forecast, t, a, 3)), true0.TMaxC + off, rain);
+        }
+        return said;
+    }
+}
+
+/// <summary>What only the strategy that is told everything may look at.</summary>
+internal sealed record GreenTruth(GreenWorld World, bool[] Free, int Seed);
