@@ -2,6 +2,7 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using Closemown.Entries;
 using Closemown.Height;
+using Closemown.Turf;
 
 namespace Closemown.Advice;
 
@@ -140,7 +141,7 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
     private JsonObject? PlanOf(JsonElement question, DateTimeOffset now, out EntryFault? fault)
     {
         if (OneArea(question, out fault) is not { } area || !Date(question, "from", out var from, out fault)
-            || !AimReader.Number(question, "days", 1, AreaPlan.MostDays, "days", out var days, out fault)) return null;
+            || !AimReader.Number(question, "days", 1, PlanLimits.MostDays, "days", out var days, out fault)) return null;
         var plan = AreaPlan.Of(desk, area, TurfTime.On(desk, area, from, now), (int)Math.Ceiling(days ?? UsualPlanDays));
         return PlanAnswer.Of(desk, plan, phrasing);
     }

@@ -4,78 +4,75 @@ namespace Closemown.Advice;
 
 /// <summary>The plan of an area's coming weeks, with what it is for.</summary>
 /// <param name="Today">The area on the first day.</param>
-/// <param name="Plan">The plan; days beyond those asked are looked at but not told.</param>
-/// <param name="Told">Days asked for.</param>
-/// <param name="Minutes">Minutes a mowing takes; null where not known.</param>
-public sealed record AreaPlan(AreaToday Today, MowingPlan Plan, int Told, double? Minutes)
+/// <param name="Plan">The plan.</param>
+public sealed record AreaPlan(AreaToday Today, MowingPlan Plan)
 {
-    /// <summary>Days looked at, at the least: a short look ahead puts off what a longer one does today.</summary>
-    public const int LeastDays = 24;
-
-    /// <summary>Days asked for, at the most.</summary>
-    public const int MostDays = 60;
-
-    private const int Traces = 200, UsualOf = 9;
-    private const double LoweredMm = 0.1;
+    private const int Futures = 200, UsualOf = 9;
+    private const double UntoldMinutes = 30, LoweredMm = 0.1, LeastMm = 0.6, MostMm = 90;
 
     /// <summary>Makes the plan.</summary>
     /// <param name="desk">The entries.</param>
     /// <param name="area">The area.</param>
     /// <param name="at">The time of the first day.</param>
-    /// <param name="days">Days asked for, 1 to 60.</param>
+    /// <param name="days">Days asked for, 1 to <see cref="PlanLimits.MostDays"/>.</param>
     public static AreaPlan Of(Desk desk, string area, DateTimeOffset at, int days)
     {
         ArgumentNullException.ThrowIfNull(desk);
         var today = AreaToday.Of(desk, area, at);
         var (ledger, wish) = (today.Ledger, today.Ledger.Wish);
-        var n = Math.Clamp(days, LeastDays, MostDays);
-        var traces = PlanTraces.Of(ledger.Belief, at, n, Traces);
-        var cut = today.CutMm ?? (wish.CutMm ?? today.CanopyMm.Mean * 0.75, AreaDefaults.ToldCutSdMm, null);
+        var n = Math.Max(days, PlanLimits.LeastSolvedDays);
+        var traces = TurfFutures.Of(ledger.Belief, at, n, Futures);
+        // What was seen today beats what the weather says of today.
         var seen = AreaToday.Seen(AreaToday.LookOf(ledger, today.Date)).Any(s => s != "footprints stay");
-        for (var s = 0; s < Traces; s++)
+        for (var s = 0; s < Futures; s++)
         {
-            if (seen) traces.Off[s * n] = true;
-            if (today.Wilting) traces.Wilting[s * n] = true;
+            if (seen) traces.KeepOff[s, 0] = true;
+            if (today.Wilting) traces.Wilting[s, 0] = true;
         }
-        var noise = new Estimation.SeededNormal(97);
-        var minutes = MinutesOf(ledger);
+        var cut = today.CutMm ?? (wish.CutMm ?? today.CanopyMm.Mean * 0.75, AreaDefaults.ToldCutSdMm, null);
+        var cutMm = Math.Clamp(cut.Mean, LeastMm, MostMm);
+        var wishMm = Math.Clamp(wish.CutMm ?? cutMm, LeastMm, MostMm);
+        var minutes = Minutes(ledger);
         var problem = new PlanProblem
         {
-            First = today.Date,
-            Days = n,
-            Traces = Traces,
-            GrowthMm = traces.GrowthMm,
-            Off = traces.Off,
-            Wilting = traces.Wilting,
-            Stress = traces.Stress,
-            CanopyMm = traces.CanopyMm,
-            CutOffMm = [.. Enumerable.Range(0, Traces).Select(_ => cut.Sd * noise.Next())],
-            CutMm = Math.Max(1, cut.Mean),
-            WishMm = wish.CutMm ?? Math.Max(1, cut.Mean),
-            By = wish.ByDate,
+            From = today.Date,
+            Days = days,
+            Traces = traces,
+            CanopyMm = new(Math.Clamp(today.CanopyMm.Mean, 0.5, 400), Math.Min(today.CanopyMm.Sd, 90)),
+            Stress = new(Math.Clamp(today.Stress.Mean, 0, StressSources.Severe), Math.Min(today.Stress.Sd, StressSources.Severe)),
+            CutMm = new(cutMm, Math.Min(4, Math.Sqrt((cut.Sd * cut.Sd) + (AreaDefaults.CutMm * AreaDefaults.CutMm)))),
+            LastCutMm = LastCut(ledger) is { } last ? Math.Clamp(last, LeastMm, MostMm) : null,
+            GreenBaseMm = ledger.Track.Base.Mm is { } b ? new(Math.Clamp(b.Mean, 0, 90), Math.Min(b.Sd, 9)) : null,
+            WishMm = wishMm,
+            WishBy = wish.ByDate,
+            LowestMm = Math.Min(2, Math.Min(cutMm, wishMm)),
+            HighestMm = Math.Max(25, Math.Max(cutMm, wishMm) + 5),
+            Free = PersonDays.Free(wish, today.Date, n),
+            FreeMinutes = wish.MinutesADay is { } m ? [.. Enumerable.Repeat(m, n)] : [],
+            MowingMinutes = minutes,
+            Fixtures = wish.Fixtures,
+            NoHeightChangeDays = wish.NoHeightChangeDays,
             MowingsSinceLowering = SinceLowering(ledger.Track),
-            Free = PersonDays.Free(wish, today.Date, n, minutes),
-            NoChange = PersonDays.NoChange(wish, today.Date, n),
-            Fixture = PersonDays.Fixtures(wish, today.Date, n),
-            BaseMm = ledger.Track.Base.Mm,
-            KeptMm = ledger.Track.Base.KeptMm ?? today.CanopyMm.Mean,
         };
-        return new(today, MowingPlanner.Plan(problem), days, minutes);
+        return new(today, MowingPlanner.Plan(problem));
     }
+
+    /// <summary>What the last mowing left, with what the turf has said of it since.</summary>
+    private static double? LastCut(AreaLedger ledger) => ledger.Track.Cuts.Count > 0 ? ledger.Track.Cuts[^1].CutMm + ledger.Belief.CutOffsetMm.Mean : null;
 
     /// <summary>Minutes of a usual mowing here: the middle of the last ones.</summary>
-    private static double? MinutesOf(AreaLedger ledger)
+    private static double Minutes(AreaLedger ledger)
     {
         var hours = ledger.Track.Cuts.TakeLast(UsualOf).Select(c => c.Mowing.Number("hours")).OfType<double>().Order().ToList();
-        return hours.Count == 0 ? null : 60 * hours[hours.Count / 2];
+        return hours.Count == 0 ? UntoldMinutes : Math.Round(60 * hours[hours.Count / 2]);
     }
 
-    private static int SinceLowering(AreaTrack track)
+    private static int? SinceLowering(AreaTrack track)
     {
         for (var i = track.Cuts.Count - 1; i > 0; i--)
         {
             if (track.Cuts[i].CutMm < track.Cuts[i - 1].CutMm - LoweredMm) return track.Cuts.Count - 1 - i;
         }
-        return PlanRules.MowingsApart;
+        return null;
     }
 }

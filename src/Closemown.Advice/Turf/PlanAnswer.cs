@@ -15,11 +15,10 @@ public static class PlanAnswer
         ArgumentNullException.ThrowIfNull(phrasing);
         var unit = plan.Today.CutMm?.Unit ?? plan.Today.Ledger.Unit;
         var height = unit is null ? null : desk.Height(unit);
-        var shown = plan.Plan.Days.Take(plan.Told).ToList();
-        var answer = new JsonObject
+        return new()
         {
             ["ok"] = true,
-            ["plan"] = new JsonArray([.. shown.Select(d => (JsonNode)Day(plan, d, unit, height, phrasing))]),
+            ["plan"] = new JsonArray([.. plan.Plan.Days.Select(d => (JsonNode)Day(plan, d, unit, height, phrasing))]),
             ["area"] = plan.Today.Ledger.Name,
             ["wish"] = Wish(plan),
             ["says"] = new JsonArray([.. PlanSpeech.Summary(plan).Select(s => (JsonNode)phrasing.Say(s))]),
@@ -27,18 +26,18 @@ public static class PlanAnswer
             ["notes"] = new JsonArray([.. PlanNotes.Of(plan, desk, unit).Select(n => (JsonNode)new JsonObject { ["date"] = n.Date is { } d ? TurfAnswer.Date(d) : null, ["say"] = phrasing.Say(n.Say) })]),
             ["rules"] = new JsonArray([.. PlanSpeech.Rules.Select(r => (JsonNode)new JsonObject { ["id"] = r.Id, ["rule"] = r.Text, ["source"] = r.Source })]),
         };
-        return answer;
     }
 
     private static JsonObject Wish(AreaPlan plan)
     {
-        var wish = plan.Today.Ledger.Wish;
+        var (wish, outlook) = (plan.Today.Ledger.Wish, plan.Plan.Wish);
         return new()
         {
             ["cutMm"] = wish.CutMm,
             ["byDate"] = wish.ByDate is { } by ? TurfAnswer.Date(by) : null,
-            ["reached"] = plan.Plan.WishReached is { } on ? TurfAnswer.Date(on) : null,
-            ["reachedByDate"] = plan.Plan.ReachedByDate,
+            ["reached"] = outlook.Earliest is { } on ? TurfAnswer.Date(on) : null,
+            ["reachedByDate"] = outlook.ByDateProbability,
+            ["canMeetDate"] = outlook.CanMeetDate,
         };
     }
 
@@ -51,37 +50,30 @@ public static class PlanAnswer
             ["cutMm"] = Math.Round(d.CutMm, 3),
             ["benchMm"] = height is null ? null : Math.Round(height.SetBenchMm(d.CutMm, plan.Today.Ledger.Name).Mean, 3),
             ["unit"] = unit,
-            ["minutes"] = d.Mow ? PlanSpeech.Minutes(plan, d) : 0,
+            ["minutes"] = d.Minutes,
             ["canopyMm"] = Q(d.CanopyMm),
-            ["shareRemoved"] = Q(d.ShareRemoved),
-            ["why"] = phrasing.Say(PlanSpeech.Why(plan, d)),
-            ["reason"] = Word(d.Reason),
-            ["changeMm"] = Math.Round(d.ChangeMm, 3),
-            ["overThird"] = d.OverThird,
-            ["scalp"] = d.Scalp,
-            ["keepOff"] = d.KeepOff,
-            ["stressed"] = d.Stressed,
+            ["shareRemoved"] = Q(d.Share),
+            ["why"] = phrasing.Say(PlanSpeech.Why(d)),
+            ["reason"] = Word(d.Why.Reason.ToString()),
+            ["heightReason"] = Word(d.WhyHeight.Reason.ToString()),
+            ["mowProbability"] = d.MowProbability,
+            ["overThird"] = d.OverThirdProbability,
+            ["scalp"] = d.ScalpProbability,
+            ["keepOff"] = d.KeepOffProbability,
+            ["free"] = d.FreeProbability,
+            ["wilting"] = d.WiltingProbability,
+            ["stress"] = d.Stress,
             ["askFirst"] = d.AskFirst,
-            ["lowerRefused"] = d.LowerRefused,
         };
-        if (double.IsFinite(d.MowLoss)) day["mowLoss"] = Math.Round(d.MowLoss, 3);
-        day["waitLoss"] = Math.Round(d.WaitLoss, 3);
+        if (double.IsFinite(d.LossMown)) day["mowLoss"] = Math.Round(d.LossMown, 3);
+        if (double.IsFinite(d.LossNotMown)) day["waitLoss"] = Math.Round(d.LossNotMown, 3);
         if (d.Mow) day["looks"] = PlanSpeech.Looks(d);
         return day;
     }
 
-    private static string Word(DayReason reason) => reason switch
-    {
-        DayReason.Due => "due",
-        DayReason.StepDown => "step-down",
-        DayReason.Raise => "raise",
-        DayReason.Trim => "trim",
-        DayReason.KeepOff => "keep-off",
-        DayReason.NotFree => "not-free",
-        DayReason.LittleGrown => "little-grown",
-        DayReason.Stressed => "stressed",
-        _ => "later",
-    };
+    /// <summary>A name in the contract's form: <c>LittleGrown</c> is <c>little-grown</c>.</summary>
+    private static string Word(string name) =>
+        string.Concat(name.Select((c, i) => char.IsUpper(c) ? (i > 0 ? "-" : "") + char.ToLowerInvariant(c) : c.ToString()));
 
-    private static JsonObject Q(PlanNumber n) => new() { ["mean"] = n.Mean, ["sd"] = n.Sd, ["p05"] = n.P05, ["p50"] = n.P50, ["p95"] = n.P95 };
+    private static JsonObject Q(Spread n) => new() { ["mean"] = n.Mean, ["sd"] = n.Sd, ["p05"] = n.P05, ["p50"] = n.P50, ["p95"] = n.P95 };
 }

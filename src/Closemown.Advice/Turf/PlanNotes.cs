@@ -15,15 +15,21 @@ public static class PlanNotes
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(desk);
-        var (wish, first) = (plan.Today.Ledger.Wish, plan.Today.Date);
-        foreach (var match in wish.Fixtures.Where(f => f >= first && f < first.AddDays(Math.Max(plan.Told, PlanRules.NoSandDays))))
+        foreach (var n in plan.Plan.Notes)
         {
-            yield return (match, $"Match on {TurfSpeech.Day(match)}: no sand from {TurfSpeech.Day(match.AddDays(-PlanRules.NoSandDays))}, no change of height from {TurfSpeech.Day(match.AddDays(-wish.NoHeightChangeDays))}, no {{lap}} from {TurfSpeech.Day(match.AddDays(-PlanRules.NoLapDays))}.");
+            var match = n.Fixture is { } f ? $"Match on {TurfSpeech.Day(f)}: " : "";
+            yield return (n.Date, match + n.Kind switch
+            {
+                PlanNoteKind.LapBy => $"no {{lap}} after {TurfSpeech.Day(n.Date)}.",
+                PlanNoteKind.SandBy => $"no sand after {TurfSpeech.Day(n.Date)}.",
+                PlanNoteKind.HeightHeldFrom => $"no change of height from {TurfSpeech.Day(n.Date)}.",
+                _ => $"Roll or double-cut before the step down on {TurfSpeech.Day(n.Date)}: the pace may come without it.",
+            });
         }
         var track = plan.Today.Ledger.Track;
         if (plan.Today.Ledger.Heard.LastOrDefault(e => e.Is("work") && e.Word("what") == "topdress") is { } sand && track.Cuts.Count(c => c.Mowing.At > sand.At) < SandMowings)
             yield return (null, "Sand is still in the turf and blunts the edges: feel and {lap} after it has gone, not before.");
-        if (unit is not null && desk.Track(unit).Unit.ClipMm is { } clip && plan.Plan.Days.Take(plan.Told).FirstOrDefault(d => d.Mow && !ClipForHeight.Suits(clip, d.CutMm)) is { } wide)
+        if (unit is not null && desk.Track(unit).Unit.ClipMm is { } clip && plan.Plan.Days.FirstOrDefault(d => d.Mow && !ClipForHeight.Suits(clip, d.CutMm)) is { } wide)
             yield return (wide.Date, $"The clip of {HeightSpeech.Mm(clip)} is long for a cut of {HeightSpeech.Mm(wide.CutMm)}: waves may show across the cut (information).");
     }
 }

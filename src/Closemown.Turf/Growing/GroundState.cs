@@ -7,7 +7,7 @@ public enum KeepOff
     /// <summary>Nothing does.</summary>
     None = 0,
 
-    /// <summary>Frozen leaves: the air or the grass freezes in the night.</summary>
+    /// <summary>The air freezes in the night. Grass that freezes on a milder night thaws in the forenoon: look before mowing.</summary>
     Frost = 1,
 
     /// <summary>The soil is frozen.</summary>
@@ -50,7 +50,7 @@ public static class GroundState
     public static KeepOff Of(double coldSum, in FilledDay day, double drainedMm)
     {
         var off = KeepOff.None;
-        if (FrostRisk.Of(day.TMinC) is Frost.AirFrost or Frost.GroundFrost) off |= KeepOff.Frost;
+        if (FrostRisk.Of(day.TMinC) == Frost.AirFrost) off |= KeepOff.Frost;
         if (coldSum >= FrozenFrom) off |= day.TMaxC >= ThawsFromC ? KeepOff.ThawedOverFrozen : KeepOff.FrozenSoil;
         if (drainedMm >= SaturatedFromMm) off |= KeepOff.Saturated;
         return off;

@@ -10,15 +10,15 @@ public readonly record struct UsualDay(double MeanC, double SdC, double RangeC, 
 
 /// <summary>What the weather usually is by day of the year: from the area's own record where it reaches, else a plain temperate year.</summary>
 /// <remarks>
-/// The plain year is an assumption, no source: a mean of 10 °C, 7.5 °C either way, coldest three weeks after the shortest day, turned round south of the
-/// equator; a day's range of 9 °C, a rainy day in three with 5 mm. Days of the record within 15 days of the date count, and ten days' worth of the plain year with them, so
+/// The plain year is an assumption, no source: a mean of 10.5 °C, 7 °C either way, coldest four weeks after the shortest day, turned round south of the
+/// equator; a day's range of 8 °C, a rainy day in three with 5 mm. Days of the record within 15 days of the date count, and ten days' worth of the plain year with them, so
 /// that a short record leans on it.
 /// </remarks>
 public sealed class Climatology
 {
     private const int Window = 15, Year = 366;
     private const double PlainWeight = 10;
-    private const double PlainMeanC = 10, PlainSwingC = 7.5, PlainSdC = 3.2, PlainRangeC = 9, PlainWetShare = 0.35, PlainRainMm = 1.8;
+    private const double PlainMeanC = 10.5, PlainSwingC = 7, PlainSdC = 3.2, PlainRangeC = 8, PlainWetShare = 0.35, PlainRainMm = 1.8;
     private const double WetFromMm = 0.2;
     private const int NorthColdestDay = 21;
     private readonly UsualDay[] usual = new UsualDay[Year + 1];

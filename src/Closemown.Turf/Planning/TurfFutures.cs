@@ -1,0 +1,54 @@
+using Closemown.Estimation;
+
+namespace Closemown.Turf;
+
+/// <summary>Futures of an area for its plan: each draws what is not known of the turf, and a way the weather may go.</summary>
+public static class TurfFutures
+{
+    private const ulong Seed = 4711;
+
+    /// <summary>Draws them.</summary>
+    /// <param name="belief">What is known of the area.</param>
+    /// <param name="at">The time of the first day from which on they run.</param>
+    /// <param name="days">Days, 1 or more.</param>
+    /// <param name="count">Futures, even.</param>
+    public static PlanTraces Of(AreaBelief belief, DateTimeOffset at, int days, int count)
+    {
+        ArgumentNullException.ThrowIfNull(belief);
+        var (track, state) = (belief.Track, belief.At(at));
+        var first = track.Area.LocalDate(at);
+        var draws = Draws.From(state, count, Seed);
+        var noise = new SeededNormal(Seed + 1);
+        var traces = new PlanTraces(count, days);
+        var today = track.Days.On(first);
+        var full = track.Area.FullRateMm;
+        var kept = Math.Exp(-1 / AreaDefaults.SpellDays);
+        var spellSd = full * AreaDefaults.SpellShareSd * Math.Sqrt(1 - (kept * kept));
+        for (var s = 0; s < count; s++)
+        {
+            var x = draws[s].ToArray();
+            double Constant(int j) => x[CanopyLayout.StateSize + j];
+            double canopy = Math.Max(0.5, x[CanopyLayout.Canopy]), spell = x[CanopyLayout.Spell];
+            double rate = Math.Max(0.1 * full, Constant(CanopyLayout.Rate)), feed = Math.Max(0, Constant(CanopyLayout.Feed)), feels = Math.Max(0, Constant(CanopyLayout.Feels));
+            double tall = Constant(CanopyLayout.Tall) * (canopy - AreaTrack.RateAtMm), wide = Constant(CanopyLayout.Wide);
+            // Dry soil and the form of growth are misjudged alike for days on end.
+            var form = rate * noise.Next();
+            var run = track.Days.RunAfter(first);
+            var weather = new WeatherTrace(track.Days, first, s);
+            var day = today;
+            for (var d = 0; d < days; d++)
+            {
+                traces.KeepOff[s, d] = day.KeepOff != KeepOff.None;
+                traces.Wilting[s, d] = day.Wilting;
+                traces.StressInput[s, d] = Math.Clamp(feels * day.Stress.Greatest, 0, StressSources.Severe);
+                var date = first.AddDays(d + 1);
+                day = run.Next(date, weather.On(date), track.Days.Usual.On(date), default);
+                var luck = Math.Exp((AreaDefaults.DayShareSd * noise.Next()) - (AreaDefaults.DayShareSd * AreaDefaults.DayShareSd / 2));
+                var usual = ((rate + spell + (feed * day.NitrogenGm2) + tall) * day.Growth) + (wide * day.Wide);
+                traces.GrowthMm[s, d] = Math.Max(0, (usual * luck) + (form * day.GrowthSd));
+                spell = (kept * spell) + (spellSd * noise.Next());
+            }
+        }
+        return traces;
+    }
+}
