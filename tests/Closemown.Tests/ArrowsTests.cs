@@ -14,6 +14,7 @@ public sealed class ArrowsTests
         ["Closemown.Steel"] = ["Closemown.Entries", "Closemown.Estimation", "Closemown.Quantities"],
         ["Closemown.Height"] = ["Closemown.Entries", "Closemown.Estimation", "Closemown.Quantities"],
         ["Closemown.Turf"] = ["Closemown.Entries", "Closemown.Estimation", "Closemown.Quantities"],
+        ["Closemown.Weather"] = ["Closemown.Entries", "Closemown.Quantities"],
         ["Closemown.Advice"] = ["Closemown.Steel", "Closemown.Height", "Closemown.Turf", "Closemown.Entries", "Closemown.Estimation", "Closemown.Quantities"],
         ["Closemown.Book"] = ["Closemown.Entries", "Closemown.Quantities"],
         ["Closemown.Pipe"] = ["Closemown.Advice", "Closemown.Height", "Closemown.Book", "Closemown.Entries", "Closemown.Steel", "Closemown.Quantities"],

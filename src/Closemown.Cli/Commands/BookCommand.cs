@@ -10,8 +10,8 @@ internal sealed class BookCommand : CommandGroup
 {
     public BookCommand() : base("book", "the book itself: where it is, whether it is whole, copies, and its entries")
     {
-        Examples = [("closemown book where", "its path, and what decided it"), ("closemown book verify", "check it from end to end"), ("closemown book backup", "a verified copy beside it"), ("closemown book restore BACKUP", "bring a copy back, and keep the present book beside it"), ("closemown book list --last 10", "the last entries")];
-        foreach (var command in (CliCommand[])[new BookWhereCommand(), new BookVerifyCommand(), new BookBackupCommand(), new BookRestoreCommand(), new BookExportCommand(), new BookImportCommand(), new BookListCommand()]) Subcommands.Add(command);
+        Examples = [("closemown book where", "its path, and what decided it"), ("closemown book verify", "check it from end to end"), ("closemown book backup", "a verified copy beside it"), ("closemown book restore BACKUP", "bring a copy back, and keep the present book beside it"), ("closemown book list --last 10", "the last entries"), ("closemown book weather days.csv --area green", "read a weather file")];
+        foreach (var command in (CliCommand[])[new BookWhereCommand(), new BookVerifyCommand(), new BookBackupCommand(), new BookRestoreCommand(), new BookExportCommand(), new BookImportCommand(), new BookListCommand(), new BookWeatherCommand()]) Subcommands.Add(command);
     }
 }
 

@@ -19,6 +19,15 @@ internal sealed class Preferences
 
     public double PriceOfMinute { get; private init; } = 1;
 
+    /// <summary>Whether weather may be fetched.</summary>
+    public bool WeatherFetch { get; private init; }
+
+    /// <summary>Where from.</summary>
+    public Uri WeatherUrl { get; private init; } = new(Setting.WeatherUrl.Default);
+
+    /// <summary>How long one try may take.</summary>
+    public TimeSpan WeatherTry { get; private init; }
+
     /// <summary>The book's path in the settings file.</summary>
     public string? Book => File[Setting.Book.Name];
 
@@ -39,6 +48,9 @@ internal sealed class Preferences
                 DecimalSign = Value(Setting.Decimal) == "comma" ? ',' : '.',
             },
             PriceOfMinute = double.Parse(Value(Setting.Price), CultureInfo.InvariantCulture),
+            WeatherFetch = Value(Setting.WeatherFetch) == "on",
+            WeatherUrl = new(Value(Setting.WeatherUrl)),
+            WeatherTry = TimeSpan.FromSeconds(double.Parse(Value(Setting.WeatherSeconds), CultureInfo.InvariantCulture)),
         };
         preferences.held.AddRange(all);
         return preferences;

@@ -25,9 +25,17 @@ internal sealed record Setting(string Name, string Help, string May, string Defa
     public static Setting Price { get; } = new("priceOfMinute", "what a minute of yours is worth", "a number above 0, at most 100: more saves minutes, less saves the cut", "1", "CLOSEMOWN_PRICE_OF_MINUTE", NextCommand.Price,
         text => double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var p) && p is > 0 and <= 100 ? p.ToString("R", CultureInfo.InvariantCulture) : null);
 
+    public static Setting WeatherFetch { get; } = new("weatherFetch", "whether weather may be fetched from a public service", "off or on (on sends the area's latitude and longitude, to two decimals)", "off", "CLOSEMOWN_WEATHER_FETCH", null, OneOf("off", "on"));
+
+    public static Setting WeatherUrl { get; } = new("weatherUrl", "address of that service", "an http or https address that answers in Open-Meteo's documented form", "https://api.open-meteo.com/v1/forecast", "CLOSEMOWN_WEATHER_URL", null,
+        text => Uri.TryCreate(text.Trim(), UriKind.Absolute, out var u) && u.Scheme is "http" or "https" ? text.Trim() : null);
+
+    public static Setting WeatherSeconds { get; } = new("weatherSeconds", "how long one try to fetch weather may take", "seconds, 0.1 to 120", "10", "CLOSEMOWN_WEATHER_SECONDS", null,
+        text => double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var s) && s is >= 0.1 and <= 120 ? s.ToString("R", CultureInfo.InvariantCulture) : null);
+
     public static Setting Book { get; } = new("book", "the book's file", "a full path", "", "CLOSEMOWN_BOOK", CommonOptions.Book, text => text.Length > 0 ? text : null);
 
-    public static IReadOnlyList<Setting> All { get; } = [Words, Gap, Height, Decimal, Price, Book];
+    public static IReadOnlyList<Setting> All { get; } = [Words, Gap, Height, Decimal, Price, WeatherFetch, WeatherUrl, WeatherSeconds, Book];
 
     private static Func<string, string?> OneOf(params string[] words) => text =>
     {

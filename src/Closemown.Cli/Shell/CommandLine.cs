@@ -61,12 +61,15 @@ internal static class CommandLine
 
     private static void Hang(Command parent, CliCommand command, Surroundings around)
     {
-        command.SetAction(parsed => command.Do(new Call(parsed, around)));
-        foreach (var below in command.Subcommands.OfType<CliCommand>()) Prepare(below, around);
+        Prepare(command, around);
         parent.Subcommands.Add(command);
     }
 
-    private static void Prepare(CliCommand command, Surroundings around) => command.SetAction(parsed => command.Do(new Call(parsed, around)));
+    private static void Prepare(CliCommand command, Surroundings around)
+    {
+        command.SetAction(parsed => command.Do(new Call(parsed, around)));
+        foreach (var below in command.Subcommands.OfType<CliCommand>()) Prepare(below, around);
+    }
 
     private static int Told(Surroundings around, string[] args, CliFault fault)
     {

@@ -39,7 +39,7 @@ public sealed record TurfArea
     public double Latitude => LatitudeDeg ?? AreaDefaults.LatitudeDeg;
 
     /// <summary>The time of an instant here.</summary>
-    public DateTime LocalTime(DateTimeOffset at) => Zone is null ? at.DateTime : at.DateTime;
+    public DateTime LocalTime(DateTimeOffset at) => CivilDay.LocalTime(at, Zone);
 
     /// <summary>The civil day of an instant here.</summary>
     public DateOnly LocalDate(DateTimeOffset at) => DateOnly.FromDateTime(LocalTime(at));
@@ -48,7 +48,7 @@ public sealed record TurfArea
     /// <param name="date">The day.</param>
     /// <param name="time">The time of day.</param>
     /// <param name="near">An instant whose offset counts where no zone was told.</param>
-    public DateTimeOffset At(DateOnly date, TimeSpan time, DateTimeOffset near) => Zone is null ? new(date.ToDateTime(TimeOnly.MinValue) + time, near.Offset) : new(date.ToDateTime(TimeOnly.MinValue) + time, near.Offset);
+    public DateTimeOffset At(DateOnly date, TimeSpan time, DateTimeOffset near) => CivilDay.At(date.ToDateTime(TimeOnly.MinValue) + time, Zone, near.Offset);
 
     /// <summary>Growth in height at its best before the area has taught anything, mm a day, by species.</summary>
     public double FullRateMm => LeafGrowthOf(Species);

@@ -37,6 +37,17 @@ public sealed class WeatherRecord
     /// <summary>One day's weather, or null.</summary>
     public DayWeather? On(DateOnly date) => days.GetValueOrDefault(date);
 
+    /// <summary>Days missing between the first and the last, as stretches.</summary>
+    public IEnumerable<(DateOnly From, DateOnly To)> Gaps()
+    {
+        DateOnly? before = null;
+        foreach (var day in days.Keys)
+        {
+            if (before is { } b && day > b.AddDays(1)) yield return (b.AddDays(1), day.AddDays(-1));
+            before = day;
+        }
+    }
+
     /// <summary>Merges the weather of one area.</summary>
     /// <param name="area">The area.</param>
     /// <param name="weather">Standing entries of kind <c>weather</c>, in order; those of other areas are passed over.</param>

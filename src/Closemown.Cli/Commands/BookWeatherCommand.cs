@@ -1,0 +1,142 @@
+using System.CommandLine;
+using System.Globalization;
+using System.Text.Json.Nodes;
+using Closemown.Advice;
+using Closemown.Book;
+using Closemown.Entries;
+using Closemown.Pipe;
+using Closemown.Weather;
+
+namespace Closemown.Cli;
+
+/// <summary>Reads a weather file into the book's weather.</summary>
+internal sealed class BookWeatherCommand : CliCommand
+{
+    private const int Batch = 2000, Shown = 3, GapsShown = 12;
+    private static readonly Argument<string> Source = new("file") { HelpName = "FILE", Description = "a weather file as exported; gzip too; - for standard input", Arity = ArgumentArity.ZeroOrOne };
+    private static readonly Option<string> Named = new("--source") { Description = "a name for where it comes from; left out: by its layout", HelpName = "NAME" };
+    private static readonly Option<string[]> Columns = new("--column") { Description = "which column is which, with its unit: tMinC=\"Min\":C", HelpName = "FIELD=COLUMN:UNIT", AllowMultipleArgumentsPerToken = false };
+    private static readonly Option<string> Dates = new("--dates") { Description = "order of dates with slashes", HelpName = "dmy|mdy" };
+    private static readonly Option<string> Units = new("--units") { Description = "units of a daily summary that does not say them", HelpName = "metric|standard|tenths" };
+    private static readonly Option<bool> DayBefore = new("--day-before") { Description = "read in the morning: each row is of the day before its date" };
+    private static readonly Option<bool> Forecast = new("--forecast") { Description = "the file is a forecast" };
+    private static readonly Option<bool> Confirmed = new("--confirmed") { Description = "take values that are not plausible as they are" };
+    private static readonly Option<bool> Preview = new("--preview") { Description = "write nothing; show what was recognised and the first three days" };
+
+    public BookWeatherCommand() : base("weather", "read a weather file into the book, or fetch, show and check its weather")
+    {
+        Examples =
+        [
+            ("closemown book weather days.csv --area green --preview", "see first what is recognised"),
+            ("closemown book weather days.csv --area green", "read it; twice is once"),
+            ("closemown book weather station.csv --area green --column tMinC=\"Low\":F --column tMaxC=\"High\":F --column rainMm=\"Rain\":in", "any table, its columns named with their units"),
+            ("closemown book weather get --area green", "fetch forecast and past days, once switched on"),
+            ("closemown book weather show --area green", "the last days, merged from all sources"),
+        ];
+        Details = ["Recognised by what is in it: GHCN-Daily (one element or one day a row), Open-Meteo CSV and JSON, and any table with a column of days and columns by name. docs/weather.md tells more."];
+        Arguments.Add(Source);
+        foreach (var option in (Option[])[CommonOptions.Area, Named, Columns, Dates, Units, DayBefore, Forecast, Confirmed, Preview]) Options.Add(option);
+        Subcommands.Add(new WeatherGetCommand());
+        Subcommands.Add(new WeatherShowCommand());
+        Subcommands.Add(new WeatherGapsCommand());
+    }
+
+    public override int Do(Call call)
+    {
+        if (call.Parsed.GetValue(Source) is not { } path) throw CliFault.Usage("Which file?", "Write closemown book weather FILE --area NAME, or get, show, gaps.");
+        if (path != "-" && !File.Exists(path)) throw CliFault.Refused($"There is no file {path}.", "Check the path.");
+        var preview = call.Parsed.GetValue(Preview);
+        try
+        {
+            using var file = path == "-" ? call.Around.Input() : File.OpenRead(path);
+            var read = WeatherFile.Read(file, new() { Columns = ColumnsTold(call), Dates = OneOf(call, Dates, "dmy", "mdy", "ymd"), Units = OneOf(call, Units, "metric", "standard", "tenths") });
+            using var open = preview && !File.Exists(call.Location.Path) ? new OpenBook(BookFile.Open(BookFile.InMemory), call) : preview ? call.Read() : call.Write();
+            var area = WeatherAreas.Of(call, open.Talk.Desk);
+            DateOnly? forecastFrom = call.Parsed.GetValue(Forecast) ? DateOnly.MinValue : null;
+            var entries = read.Days.Entries(area.Name, call.Parsed.GetValue(Named) ?? read.Source, forecastFrom, d => area.At(d, TimeSpan.FromHours(12), new(2000, 1, 1, 0, 0, 0, TimeSpan.Zero)), call.Parsed.GetValue(DayBefore) ? -1 : 0, call.Parsed.GetValue(Confirmed));
+            if (preview) return Previewed(call, read, entries.Take(Shown).ToList());
+            return Told(call, read, area.Name, Stored(open.Book, entries));
+        }
+        catch (WeatherException fault)
+        {
+            throw CliFault.Refused(fault.Message, fault.Remedy);
+        }
+    }
+
+    /// <summary>Puts entries in, some thousands in one go.</summary>
+    /// <returns>How many are new, and how many were there.</returns>
+    internal static (int Added, int There) Stored(IEntryStore book, IEnumerable<Entry> entries)
+    {
+        int added = 0, there = 0;
+        foreach (var chunk in entries.Chunk(Batch))
+        {
+            foreach (var result in book.AppendAll(chunk, allOrNone: false))
+            {
+                if (result == AppendResult.Added) added++;
+                else there++;
+            }
+        }
+        return (added, there);
+    }
+
+    private static int Previewed(Call call, WeatherFileRead read, List<Entry> first)
+    {
+        call.Screen.Line($"Recognised: {read.Layout}; {Count(read.Days.Count, "day")}, {string.Join(", ", read.Days.Fields)}. Nothing was stored.");
+        foreach (var e in first) call.Screen.Line(WeatherLine.Of(e, call.Style));
+        return ExitCodes.Done;
+    }
+
+    private static int Told(Call call, WeatherFileRead read, string area, (int Added, int There) done)
+    {
+        var gaps = read.Days.Gaps().ToList();
+        if (call.Json)
+        {
+            call.Screen.Line(Conversation.Text(new()
+            {
+                ["ok"] = true,
+                ["layout"] = read.Layout,
+                ["area"] = area,
+                ["days"] = read.Days.Count,
+                ["added"] = done.Added,
+                ["alreadyThere"] = done.There,
+                ["first"] = read.Days.Span is { } s ? TurfAnswer.Date(s.First) : null,
+                ["last"] = read.Days.Span is { } t ? TurfAnswer.Date(t.Last) : null,
+                ["fields"] = new JsonArray([.. read.Days.Fields.Select(f => (JsonNode)f)]),
+                ["dropped"] = new JsonObject(read.Days.Dropped.Select(d => KeyValuePair.Create<string, JsonNode?>(d.Key, d.Value.Count))),
+                ["gaps"] = new JsonArray([.. gaps.Select(g => (JsonNode)new JsonObject { ["from"] = TurfAnswer.Date(g.From), ["to"] = TurfAnswer.Date(g.To) })]),
+                ["notes"] = new JsonArray([.. read.Days.Notes.Select(n => (JsonNode)n)]),
+            }));
+            return ExitCodes.Done;
+        }
+        call.Screen.Line($"{read.Layout}: {Count(read.Days.Count, "day")}{(read.Days.Span is { } span ? $", {TurfAnswer.Date(span.First)} to {TurfAnswer.Date(span.Last)}" : "")}; {done.Added} new in the weather of {area}, {done.There} there already.");
+        call.Screen.Line($"Read: {string.Join(", ", read.Days.Fields)}.");
+        foreach (var (reason, d) in read.Days.Dropped) call.Screen.Line($"Dropped {d.Count}: {reason}.");
+        foreach (var note in read.Days.Notes) call.Screen.Line(note);
+        if (gaps.Count == 0) return ExitCodes.Done;
+        call.Screen.Line($"{Count(gaps.Count, "gap")}:");
+        foreach (var g in gaps.Take(GapsShown)) call.Screen.Line($"  {TurfAnswer.Date(g.From)} to {TurfAnswer.Date(g.To)} ({Count(g.To.DayNumber - g.From.DayNumber + 1, "day")})");
+        if (gaps.Count > GapsShown) call.Screen.Line($"  and {gaps.Count - GapsShown} more: --json lists all.");
+        return ExitCodes.Done;
+    }
+
+    internal static string Count(int n, string what) => $"{n.ToString(CultureInfo.InvariantCulture)} {what}{(n == 1 ? "" : "s")}";
+
+    private static Dictionary<string, string> ColumnsTold(Call call)
+    {
+        var columns = new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase);
+        foreach (var told in call.Parsed.GetValue(Columns) ?? [])
+        {
+            var equals = told.IndexOf('=', StringComparison.Ordinal);
+            if (equals <= 0 || equals == told.Length - 1) throw CliFault.Usage($"--column {told} does not say which column is which.", "Write it like --column tMinC=\"Min\":C");
+            columns[told[..equals].Trim()] = told[(equals + 1)..].Trim();
+        }
+        return columns;
+    }
+
+    private static string? OneOf(Call call, Option<string> option, params string[] may)
+    {
+        var told = call.Parsed.GetValue(option);
+        if (told is null || may.Contains(told)) return told;
+        throw CliFault.Usage($"{option.Name} cannot be \"{Spelling.Clip(told)}\".", $"Write one of {string.Join(", ", may)}.");
+    }
+}

@@ -1,0 +1,26 @@
+using System.Globalization;
+using Closemown.Advice;
+using Closemown.Entries;
+using Closemown.Quantities;
+using Closemown.Turf;
+
+namespace Closemown.Cli;
+
+/// <summary>A day's weather on one line.</summary>
+internal static class WeatherLine
+{
+    /// <summary>An entry's.</summary>
+    public static string Of(Entry e, WritingStyle style) =>
+        Line(e.Word("date") ?? "", e.Number("tMinC"), e.Number("tMaxC"), e.Number("rainMm"), e.Number("windMs"), e.Number("rhPct"), e.Flag("forecast") == true ? "forecast" : e.Word("source") ?? "", style);
+
+    /// <summary>A merged day's.</summary>
+    public static string Of(DayWeather d, WritingStyle style) => Line(TurfAnswer.Date(d.Date), d.TMinC, d.TMaxC, d.RainMm, d.WindMs, d.RhPct, d.Forecast ? "forecast" : "recorded", style);
+
+    public static string Header => $"{"day",-10}{"least °C",10}{"most °C",9}{"rain mm",9}{"wind m/s",10}{"humidity %",12}";
+
+    private static string Line(string date, double? low, double? high, double? rain, double? wind, double? rh, string source, WritingStyle style)
+    {
+        string N(double? x) => x is { } v ? v.ToString("0.0", CultureInfo.InvariantCulture).Replace('.', style.DecimalSign) : "·";
+        return $"{date,-10}{N(low),10}{N(high),9}{N(rain),9}{N(wind),10}{N(rh),12}  {source}";
+    }
+}

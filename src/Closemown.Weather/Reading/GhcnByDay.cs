@@ -1,0 +1,65 @@
+using System.Globalization;
+
+namespace Closemown.Weather;
+
+/// <summary>GHCN-Daily with one day a row (the "daily summaries" export). NOAA, public domain.</summary>
+/// <remarks>The file does not say its units: the order form gives metric or standard, the bulk files tenths. So they must be told, unless a number can only be tenths.</remarks>
+internal static class GhcnByDay
+{
+    private const double HottestC = 60, InchMm = 25.4;
+
+    public static bool Is(string header)
+    {
+        var names = header.Split(',').Select(n => n.Trim('"', ' ')).ToHashSet(StringComparer.Ordinal);
+        return names.Contains("STATION") && names.Contains("DATE") && (names.Contains("TMAX") || names.Contains("TMIN") || names.Contains("PRCP")) && !names.Contains("FRSHTT");
+    }
+
+    public static WeatherTable Read(TextReader text, string? units)
+    {
+        var table = new WeatherTable();
+        var held = new List<(DateOnly Date, WeatherField Field, double Value, long Line)>();
+        string[]? header = null;
+        foreach (var (cells, line) in Rows.Of(text, ','))
+        {
+            if (header is null)
+            {
+                header = cells;
+                continue;
+            }
+            string Cell(string name) => Array.IndexOf(header, name) is var i and >= 0 && i < cells.Length ? cells[i] : "";
+            if (!DateOnly.TryParseExact(Cell("DATE"), "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date))
+            {
+                table.Drop("no date", line);
+                continue;
+            }
+            foreach (var (name, field) in (ReadOnlySpan<(string, WeatherField)>)[("TMAX", WeatherField.TMaxC), ("TMIN", WeatherField.TMinC), ("TAVG", WeatherField.TMeanC), ("PRCP", WeatherField.RainMm), ("AWND", WeatherField.WindMs)])
+            {
+                if (Cell(name) is not { Length: > 0 } cell || Rows.IsMissing(cell)) continue;
+                // Measurement, quality, source, time.
+                var flags = Cell(name + "_ATTRIBUTES").Split(',');
+                if (flags.Length > 1 && flags[1].Trim().Length > 0) table.Drop("failed the station network's check", line);
+                else if (Rows.Number(cell, comma: false) is { } value) held.Add((date, field, flags[0].Trim() == "T" && field == WeatherField.RainMm ? 0 : value, line));
+                else table.Drop("no number", line);
+            }
+        }
+        var told = units ?? (held.Any(h => h.Field is WeatherField.TMaxC && h.Value > 130) ? "tenths" : null)
+            ?? throw new WeatherException("The file does not say its units: such exports come in metric, in standard (inch, °F) or in tenths.", "Look at a summer's highest temperature (TMAX): 25 is metric, 77 standard, 250 tenths; then add --units metric, standard or tenths.");
+        foreach (var (date, field, value, line) in held)
+        {
+            table.Set(date, field, Converted(field, value, told), line);
+            if (field == WeatherField.WindMs) table.Set(date, WeatherField.WindHeightM, 10, line);
+        }
+        if (told == "metric" && held.Exists(h => h.Field == WeatherField.TMaxC && h.Value > HottestC)) throw new WeatherException("A highest temperature over 60 is no metric one.", "Add --units standard (°F) or --units tenths.");
+        return table;
+    }
+
+    private static double Converted(WeatherField field, double x, string units) => (units, WeatherFields.Of(field)) switch
+    {
+        ("metric", _) => x,
+        ("tenths", _) => x / 10,
+        ("standard", Measure.Temperature) => (x - 32) * 5 / 9,
+        ("standard", Measure.Depth) => x * InchMm,
+        ("standard", Measure.Speed) => x * 0.44704,
+        _ => throw new WeatherException($"\"{units}\" are no units of such a file.", "Write --units metric, standard or tenths."),
+    };
+}
