@@ -3,7 +3,7 @@ using Closemown.Height;
 namespace Closemown.Advice;
 
 /// <summary>Steps and reasons of setting the height, as a person would say them; {mm:…} stands for a height in the person's own units.</summary>
-internal static class HeightSpeech
+public static class HeightSpeech
 {
     public static string Do(HeightDo what, ScrewTurns turns, bool comesUpNext, int? flats) => what switch
     {

@@ -7,6 +7,9 @@ namespace Closemown.Advice;
 /// <param name="Plan">The plan.</param>
 public sealed record AreaPlan(AreaToday Today, MowingPlan Plan)
 {
+    /// <summary>The height wished, mm; null where none is.</summary>
+    public double? WishMm => Today.Ledger.Wish.CutMm;
+
     private const int Futures = 200, UsualOf = 9;
     private const double UntoldMinutes = 30, LoweredMm = 0.1, LeastMm = 0.6, MostMm = 90;
 

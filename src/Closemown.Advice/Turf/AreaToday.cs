@@ -14,6 +14,12 @@ public sealed class AreaToday
 
     internal AreaLedger Ledger { get; }
 
+    /// <summary>The area's short name.</summary>
+    public string AreaName => Ledger.Name;
+
+    /// <summary>Noon of a day there; now where it is today.</summary>
+    public static DateTimeOffset AtNoon(Desk desk, string area, DateOnly date, DateTimeOffset now) => TurfTime.On(desk, area, date, now);
+
     /// <summary>When.</summary>
     public DateTimeOffset At { get; }
 

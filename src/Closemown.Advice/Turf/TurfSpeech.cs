@@ -4,13 +4,15 @@ using Closemown.Turf;
 namespace Closemown.Advice;
 
 /// <summary>What is known of the turf, in sentences a person would say; {mm:…} stands for a height in their own units.</summary>
-internal static class TurfSpeech
+public static class TurfSpeech
 {
+    private const int FreshDays = 10;
     private static readonly string[] Levels = ["no stress", "slight stress", "marked stress", "severe stress"];
 
     /// <summary>The sentences, the weightiest first.</summary>
     public static IReadOnlyList<string> Of(AreaToday t)
     {
+        ArgumentNullException.ThrowIfNull(t);
         var says = new List<string>();
         if (t.Off.Count > 0) says.Add($"Keep off today: {string.Join(", ", t.Off)}.");
         says.Add($"The turf stands at about {HeightSpeech.Mm(t.CanopyMm.Mean)}, give or take {HeightSpeech.Mm(t.CanopyMm.Sd)}, and grows about {Per(t.GrowthMm.Mean)} a day.");
@@ -26,9 +28,18 @@ internal static class TurfSpeech
         return says;
     }
 
+    /// <summary>The last reading out of the pattern, where it is fresh.</summary>
+    public static IEnumerable<string> Unusual(AreaToday t)
+    {
+        ArgumentNullException.ThrowIfNull(t);
+        if (t.Ledger.Track.Unusual.Count == 0 || t.Ledger.Track.Unusual[^1] is not { } odd || (t.At - odd.Entry.At).TotalDays > FreshDays) yield break;
+        yield return $"Not like this turf: it stood {(odd.Under == true ? "lower" : "higher")} than its growth made likely ({StepSpeech.InHundred(odd.Surprise)} for one so odd). Likely: {string.Join("; ", odd.Likely.Select(c => Cause(c, odd.Under == true)))}.";
+    }
+
     /// <summary>The rules behind them.</summary>
     public static IEnumerable<Rule> Rules(AreaToday t)
     {
+        ArgumentNullException.ThrowIfNull(t);
         yield return TurfRules.Growth;
         yield return TurfRules.Et;
         yield return TurfRules.Water;
@@ -61,6 +72,7 @@ internal static class TurfSpeech
         return s.Greatest < 0.3 ? null : s.Greatest == s.Cold ? "cold" : s.Greatest == s.Heat ? "heat" : "drought";
     }
 
+    /// <summary>A day as a person says it.</summary>
     public static string Day(DateOnly d) => d.ToString("ddd d MMM", CultureInfo.InvariantCulture);
 
     private static string Per(double mm) => mm.ToString("0.0#", CultureInfo.InvariantCulture) + " mm";

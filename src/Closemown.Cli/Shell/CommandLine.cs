@@ -11,7 +11,7 @@ internal static class CommandLine
     private static readonly (string Name, Func<CliCommand> Make)[] Commands =
     [
         ("demo", () => new DemoCommand()), ("new", () => new NewCommand()), ("add", () => new AddCommand()), ("undo", () => new UndoCommand()), ("next", () => new NextCommand()),
-        ("steel", () => new SteelCommand()), ("height", () => new HeightCommand()), ("step-down", () => new StepDownCommand()), ("study", () => new StudyCommand()), ("score", () => new ScoreCommand()), ("why", () => new WhyCommand()), ("today", () => new TodayCommand()), ("book", () => new BookCommand()),
+        ("steel", () => new SteelCommand()), ("height", () => new HeightCommand()), ("turf", () => new TurfCommand()), ("plan", () => new PlanCommand()), ("step-down", () => new StepDownCommand()), ("study", () => new StudyCommand()), ("score", () => new ScoreCommand()), ("why", () => new WhyCommand()), ("today", () => new TodayCommand()), ("book", () => new BookCommand()),
         ("reckon", () => new ReckonCommand()), ("settings", () => new SettingsCommand()), ("check-up", () => new CheckUpCommand()), ("pipe", () => new PipeCommand()), ("docs", () => new DocsCommand()),
     ];
 

@@ -1,0 +1,115 @@
+using System.CommandLine;
+using System.Globalization;
+using System.Text.Json.Nodes;
+using Closemown.Advice;
+using Closemown.Pipe;
+using Closemown.Turf;
+
+namespace Closemown.Cli;
+
+/// <summary>The mowings of the coming weeks: days, heights, what comes off, and why.</summary>
+internal sealed class PlanCommand : CliCommand
+{
+    private static readonly Option<int?> Days = new("--days") { Description = "so many days, 1 to 60; 28 where not told", HelpName = "N" };
+    private static readonly Option<string> From = new("--from") { Description = "another first day than today", HelpName = "DATE" };
+    private static readonly Option<string> File = new("--calendar") { Description = "also write the mowings as a calendar file (iCalendar)", HelpName = "FILE.ics" };
+    private static readonly Option<bool> Each = new("--each-day") { Description = "also say of every other day why not" };
+
+    public PlanCommand() : base("plan", "days to mow in the coming weeks, the height for each, what comes off, and why not the other days")
+    {
+        Examples = [("closemown plan --area green", "four weeks"), ("closemown plan --days 14 --each-day", "two weeks, every day with its reason"), ("closemown plan --calendar mowing.ics", "for the calendar"), ("closemown plan --json", "for a program")];
+        foreach (var option in (Option[])[CommonOptions.Area, Days, From, File, Each, CommonOptions.At, CommonOptions.Draw]) Options.Add(option);
+    }
+
+    public override int Do(Call call)
+    {
+        var n = call.Parsed.GetValue(Days) ?? 28;
+        if (n is < 1 or > PlanLimits.MostDays) throw CliFault.Usage($"--days {n} cannot be.", "Write a number from 1 to 60.");
+        using var open = call.Read();
+        var area = TurfAreas.Of(call, open.Desk);
+        var plan = AreaPlan.Of(open.Desk, area, TurfAreas.At(call, open, area, From), n);
+        if (call.Parsed.GetValue(File) is { } path)
+        {
+            if (System.IO.File.Exists(path)) throw CliFault.Refused($"{path} exists already; a calendar overwrites nothing.", "Give another name, or move that file away.");
+            System.IO.File.WriteAllText(path, PlanCalendarFile.Of(plan, area, new Phrasing(call.Style), call.Now));
+        }
+        if (call.Json)
+        {
+            call.Screen.Line(Conversation.Text(open.Ask(new JsonObject { ["ask"] = "plan", ["area"] = area, ["days"] = n, ["from"] = call.Parsed.GetValue(From) })));
+            return ExitCodes.Done;
+        }
+        Tell(call, open, plan);
+        return ExitCodes.Done;
+    }
+
+    private static void Tell(Call call, OpenBook open, AreaPlan plan)
+    {
+        var (screen, words) = (call.Screen, new Phrasing(call.Style));
+        void Say(IEnumerable<string> sentences)
+        {
+            foreach (var line in sentences.SelectMany(s => Wrap.Text(words.Say(s), screen.Width))) screen.Line(line);
+        }
+        if (screen.OutIsTerminal || call.Parsed.GetValue(CommonOptions.Draw))
+        {
+            foreach (var line in new CanopyDrawing(screen, call.Style).Lines(CanopySeries.Of(open.Desk, plan, 7, plan.Plan.Days.Count), plan.WishMm)) screen.Line(line);
+            screen.Line();
+        }
+        Say(PlanSpeech.Summary(plan));
+        var first = true;
+        var others = new List<PlanDay>();
+        foreach (var day in plan.Plan.Days)
+        {
+            if (!day.Mow)
+            {
+                others.Add(day);
+                continue;
+            }
+            Between(call, words, others);
+            screen.Line();
+            if (first) Say(PlanSpeech.StandOnIt);
+            first = false;
+            var bench = plan.Today.CutMm?.Unit is { } unit ? $", bench {words.Say(HeightSpeech.Mm(open.Desk.Height(unit).SetBenchMm(day.CutMm, plan.Today.AreaName).Mean))}" : "";
+            screen.Line(screen.Ink(Tone.Strong, $"{Date(day.Date)}  mow at {words.Say(HeightSpeech.Mm(day.CutMm))}{bench}, {day.Minutes.ToString("0", CultureInfo.InvariantCulture)} min"));
+            Say([$"  {PlanSpeech.Why(day)}", $"  Between {Percent(day.Share.P05)} and {Percent(day.Share.P95)} in 100 may come off; it should look like this: {PlanSpeech.Looks(day)}."]);
+        }
+        Between(call, words, others);
+        var notes = PlanNotes.Of(plan, open.Desk, plan.Today.CutMm?.Unit).ToList();
+        if (notes.Count > 0) screen.Line();
+        Say(notes.Select(x => x.Say));
+    }
+
+    /// <summary>Days without a mowing, by what decides.</summary>
+    private static void Between(Call call, Phrasing words, List<PlanDay> days)
+    {
+        if (days.Count == 0) return;
+        call.Screen.Line();
+        if (call.Parsed.GetValue(Each))
+        {
+            foreach (var d in days)
+            {
+                foreach (var line in Wrap.Text($"{Date(d.Date)}  {words.Say(PlanSpeech.Why(d))}", call.Screen.Width)) call.Screen.Line(line);
+            }
+        }
+        else
+        {
+            var span = days.Count == 1 ? Date(days[0].Date) : $"{Date(days[0].Date)} to {Date(days[^1].Date)}";
+            var why = string.Join(", ", days.GroupBy(d => Word(d.Why.Reason)).OrderByDescending(g => g.Count()).Select(g => $"{g.Key} ({g.Count()})"));
+            foreach (var line in Wrap.Text($"{span}  no mowing: {why}.", call.Screen.Width)) call.Screen.Line(line);
+        }
+        days.Clear();
+    }
+
+    private static string Word(PlanReason reason) => reason switch
+    {
+        PlanReason.KeepOff => "keep off",
+        PlanReason.NotFree => "not usual days",
+        PlanReason.NoMinutes => "too few minutes",
+        PlanReason.LittleGrown => "little grown",
+        PlanReason.Stressed => "stressed turf",
+        _ => "another day costs less",
+    };
+
+    private static string Date(DateOnly d) => d.ToString("ddd dd MMM", CultureInfo.InvariantCulture);
+
+    private static string Percent(double share) => Math.Round(100 * share).ToString(CultureInfo.InvariantCulture);
+}
