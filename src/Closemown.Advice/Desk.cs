@@ -97,7 +97,7 @@ public sealed class Desk
         }
         if (entry.Unit is { } unit && !tracks.ContainsKey(unit)) surprise ??= height ? null : Replayed(unit, entry);
         else if (entry.Unit is { } ours) surprise = tracks[ours].Add(entry) ?? surprise;
-        if (entry.Is("work"))
+        if (entry.Is("work") || entry.Is("look"))
         {
             foreach (var (name, t) in tracks)
             {

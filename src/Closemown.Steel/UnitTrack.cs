@@ -113,7 +113,7 @@ public sealed class UnitTrack
     public bool Concerns(Entry e)
     {
         ArgumentNullException.ThrowIfNull(e);
-        return e.Unit == Unit.Name || e.Is("work");
+        return e.Unit == Unit.Name || e.Is("work") || LeafTips.Is(e);
     }
 
     /// <summary>Adds the next entry.</summary>
@@ -122,6 +122,8 @@ public sealed class UnitTrack
     {
         ArgumentNullException.ThrowIfNull(e);
         if (!Concerns(e)) return null;
+        var tips = LeafTips.Is(e);
+        if (tips && ReadsOf(e).Count == 0) return null;
         Entries++;
         FitSeen |= e.Is("fit");
         var hours = e.Is("mow") ? MowingHours.Of(e, Unit) : 0;
@@ -150,7 +152,7 @@ public sealed class UnitTrack
         if (surprise is { } seen && options.Rivals && (odd is not null || rivals.Count > 0 || Rivals.Wanted(moments, Readings > FirstReadings))) Weigh();
         if (odd is { } p) unusual.Add(new(e, p));
         if (surprise is not null) Explain();
-        Memory.Add(e, hours, odd);
+        if (!tips) Memory.Add(e, hours, odd);
         return surprise;
     }
 
@@ -202,6 +204,7 @@ public sealed class UnitTrack
 
     private List<CheckRead> ReadsOf(Entry e) => e.Is("square-up")
         ? [.. ((int[])[0, 2]).Select(s => new CheckRead(Checks.Of("paper-drag", s, Unit, Strip), 1, 0, 0))]
+        : LeafTips.Is(e) ? [.. LeafTips.Read(e, Memory.LastMow, Memory.FeelWanted, Unit)]
         : Checks.Read(e, Unit, Strip);                    // empty for a swath that says only what was heard
 
     private ReadingSurprise Foresee(Moment m)
