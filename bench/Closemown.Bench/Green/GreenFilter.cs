@@ -7,6 +7,8 @@ namespace Closemown.Bench.Green;
 internal sealed class GreenFilter
 {
     private const double BucketMm = 40, LuckShare = 0.24, RateWalk = 0.015, StressGain = 0.4, CutSd = 0.12, SpotsSd = 0.16, LatitudeDeg = 47;
+    private const double ScalpOverMm = 0.15, MostShare = 0.66;
+    private double share0 = AreaDefaults.BaseShare;
     private readonly double[] x = [6, 0.95, 0];
     private readonly double[,] p = { { 1, 0, 0 }, { 0, 0.2, 0 }, { 0, 0, 0.06 } };
 
@@ -25,16 +27,28 @@ internal sealed class GreenFilter
 
     public double BaseMm { get; private set; } = -1;
 
+    /// <summary>How far the base may lie off, mm; a scalp tells where it is.</summary>
+    public double BaseSd { get; private set; } = 0.5;
+
     public GreenRun0 Run { get; private set; } = new(10, 0.8 * BucketMm);
+
+    /// <summary>The base as a share of the height kept.</summary>
+    public double BaseShare => share0;
 
     /// <summary>Takes in a morning: yesterday's mowing and weather, then what was read.</summary>
     public void Morning(GreenDay d)
     {
-        if (BaseMm < 0) BaseMm = AreaDefaults.BaseShare * x[0];
+        if (BaseMm < 0) BaseMm = share0 * x[0];
         if (d.Number > 0)
         {
             if (d.MownYesterday is { } m)
             {
+                // What was scalped stood with its base above the cut.
+                if (d.ScalpSeen && BaseMm < m.SetMm + ScalpOverMm)
+                {
+                    share0 = Math.Min(MostShare, share0 * Math.Pow((m.SetMm + ScalpOverMm) / BaseMm, 0.3));
+                    (BaseMm, BaseSd) = (m.SetMm + ScalpOverMm, 0.4);
+                }
                 Cut(m.SetMm);
                 if (m.AfterMm is { } after) Read(after);
             }
@@ -42,7 +56,7 @@ internal sealed class GreenFilter
             Run = run;
             Grow(share);
             Stress = Math.Clamp(Stress + ((input - Stress) / AreaDefaults.StressDays), 0, 3);
-            BaseMm += ((AreaDefaults.BaseShare * CanopyMm) - BaseMm) / 14;
+            BaseMm += ((share0 * CanopyMm) - BaseMm) / 14;
         }
         if (d.CanopyMm is { } mm) Read(mm);
         if (d.StressSeen is { } seen) Stress += StressGain * (seen - Stress);

@@ -1,6 +1,6 @@
 namespace Closemown.Turf;
 
-/// <summary>What things cost, in mowings. Assumptions, no source; the last two are this planner's own and no part of what a season is counted by.</summary>
+/// <summary>What things cost, in mowings. Assumptions, no source; the last three are this planner's own and no part of what a season is counted by.</summary>
 /// <remarks>A mowing over one third costs <see cref="OverThird"/> and <see cref="ExcessShare"/> times the share above a third; over one half <see cref="OverHalf"/> more.</remarks>
 public sealed record PlanLosses
 {
@@ -32,4 +32,7 @@ public sealed record PlanLosses
 
     /// <summary>For each unit of stress at the mowing, times the share removed: a stressed plant regrows from less.</summary>
     public double StressedShare { get; init; } = 2;
+
+    /// <summary>How much dearer a scalp is to the plan than it is counted: the green base is known badly where it matters, after turf stood tall.</summary>
+    public double ScalpGuard { get; init; } = 2;
 }

@@ -79,7 +79,7 @@ internal sealed class PlanPrices
             for (var i = 0; i < grid.Canopies; i++)
             {
                 var canopy = grid.CanopyMm(i);
-                into[(k * grid.Canopies) + i] = p.Losses.Mowing + over[(k * grid.Canopies) + i] + (p.Losses.Scalp * Scalp(canopy, cut, t)) + Standing(Math.Min(canopy, cut), t) + OffWish(k, t);
+                into[(k * grid.Canopies) + i] = p.Losses.Mowing + over[(k * grid.Canopies) + i] + (p.Losses.ScalpGuard * p.Losses.Scalp * Scalp(canopy, cut, t)) + Standing(Math.Min(canopy, cut), t) + OffWish(k, t);
             }
         }
     }
