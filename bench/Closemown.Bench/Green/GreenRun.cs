@@ -82,8 +82,8 @@ internal static class GreenRun
             list.Add(($"every free day, {name}", t => new EveryFreeDay(rule, Start(t))));
             list.Add(($"one ahead, {name}", t => new OneAhead(rule, Start(t))));
         }
-        list.Add(("planner", t => new PlannedGreen(t, false, Start(t), traces, horizon, losses)));
-        list.Add(("planner, told everything", t => new PlannedGreen(t, true, Start(t), traces, horizon, losses)));
+        foreach (var (name, green, there) in ((string, bool, bool)[])[("planner", false, false), ("planner, told the days", false, true), ("planner, told the green", true, false), ("planner, told everything", true, true)])
+            list.Add((name, t => new PlannedGreen(t, green, there, Start(t), traces, horizon, losses)));
         return list;
     }
 }
