@@ -7,6 +7,9 @@ namespace Closemown.Bench.Green;
 internal sealed class GreenFilter
 {
     private const double BucketMm = 40, LuckShare = 0.24, RateWalk = 0.015, StressGain = 0.4, CutSd = 0.12, SpotsSd = 0.16, LatitudeDeg = 47;
+    private const double ScalpOverMm = 0.15, MostShare = 0.66, FeelsGain = 0.15;
+    private double feels = 1;
+    private double share0 = AreaDefaults.BaseShare;
     private readonly double[] x = [6, 0.95, 0];
     private readonly double[,] p = { { 1, 0, 0 }, { 0, 0.2, 0 }, { 0, 0, 0.06 } };
 
@@ -25,27 +28,47 @@ internal sealed class GreenFilter
 
     public double BaseMm { get; private set; } = -1;
 
+    /// <summary>How far the base may lie off, mm; a scalp tells where it is.</summary>
+    public double BaseSd { get; private set; } = 0.5;
+
     public GreenRun0 Run { get; private set; } = new(10, 0.8 * BucketMm);
+
+    /// <summary>The base as a share of the height kept.</summary>
+    public double BaseShare => share0;
+
+    /// <summary>How much of what the weather asks this turf feels.</summary>
+    public double Feels => feels;
 
     /// <summary>Takes in a morning: yesterday's mowing and weather, then what was read.</summary>
     public void Morning(GreenDay d)
     {
-        if (BaseMm < 0) BaseMm = AreaDefaults.BaseShare * x[0];
+        if (BaseMm < 0) BaseMm = share0 * x[0];
         if (d.Number > 0)
         {
             if (d.MownYesterday is { } m)
             {
+                // What was scalped stood with its base above the cut.
+                if (d.ScalpSeen && BaseMm < m.SetMm + ScalpOverMm)
+                {
+                    share0 = Math.Min(MostShare, share0 * Math.Pow((m.SetMm + ScalpOverMm) / BaseMm, 0.3));
+                    (BaseMm, BaseSd) = (m.SetMm + ScalpOverMm, 0.4);
+                }
                 Cut(m.SetMm);
                 if (m.AfterMm is { } after) Read(after);
             }
             var (run, share, input, _) = Run.Next(d.Yesterday, d.Date.AddDays(-1).DayOfYear, d.WateredMm);
             Run = run;
             Grow(share);
-            Stress = Math.Clamp(Stress + ((input - Stress) / AreaDefaults.StressDays), 0, 3);
-            BaseMm += ((AreaDefaults.BaseShare * CanopyMm) - BaseMm) / 14;
+            Stress = Math.Clamp(Stress + ((Math.Min(3, feels * input) - Stress) / AreaDefaults.StressDays), 0, 3);
+            BaseMm += ((share0 * CanopyMm) - BaseMm) / 14;
         }
         if (d.CanopyMm is { } mm) Read(mm);
-        if (d.StressSeen is { } seen) Stress += StressGain * (seen - Stress);
+        if (d.StressSeen is { } seen)
+        {
+            // Looks teach how much of what the weather asks this turf feels.
+            feels = Math.Clamp(feels + (FeelsGain * (seen - Stress) * Math.Min(1, Stress)), 0.2, 1.6);
+            Stress += StressGain * (seen - Stress);
+        }
     }
 
     private void Cut(double set)

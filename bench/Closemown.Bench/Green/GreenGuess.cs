@@ -37,7 +37,7 @@ internal static class GreenGuess
                 traces.GrowthMm[n, t] = rate * share * Math.Exp(0.22 * GreenChance.Normal(seed, GreenChance.Guess, n, t, 3));
                 traces.KeepOff[n, t] = t == 0 ? d.KeepOff : s.TMinC < 0.3;
                 traces.Wilting[n, t] = t == 0 ? d.Wilting : wilts;
-                traces.StressInput[n, t] = input;
+                traces.StressInput[n, t] = Math.Min(3, filter.Feels * input);
             }
         }
     }

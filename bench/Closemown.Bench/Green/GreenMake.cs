@@ -1,14 +1,18 @@
 using Closemown.Bench.Workshop;
+using Closemown.Estimation;
 
 namespace Closemown.Bench.Green;
 
 /// <summary>What a green, its mower and its person are like; nobody is told.</summary>
 internal sealed class GreenMake
 {
-    public GreenMake(int seed)
+    /// <param name="seed">Which green.</param>
+    /// <param name="wide">Growth rates with 1.6 as their standard deviation; otherwise 1.6 is the most either way.</param>
+    public GreenMake(int seed, bool wide)
     {
         var r = Chance.Stream(seed, GreenChance.Making);
-        RateMm = 0.95 * Math.Pow(1.6, Chance.Normal(r, 0, 1));
+        var z = Chance.Normal(r, 0, 1);
+        RateMm = 0.95 * Math.Pow(1.6, wide ? z : (2 * NormalMath.Phi(z)) - 1);
         CutOffMm = Chance.Normal(r, 0, 0.2);
         BaseShare = Math.Clamp(Chance.Normal(r, 0.55, 0.04), 0.42, 0.66);
         ClipLitres = 0.05 * Math.Pow(1.4, Chance.Normal(r, 0, 1));

@@ -1,5 +1,6 @@
 using Closemown.Bench.Heights;
 using Closemown.Bench.Workshop;
+using Closemown.Turf;
 
 namespace Closemown.Bench.Green;
 
@@ -15,13 +16,14 @@ internal static class GreenRun
         ("scalps", s => s.Scalps, "0.00"), ("changes", s => s.Changes, "0.0"), ("minutes", s => s.Minutes, "0"), ("limits broken", s => s.BrokenLimits, "0.00"),
     ];
 
-    /// <summary>Options: --seasons N, --first SEED, --days N, --traces N, --horizon N, --strategy WORD (part of a title), --jobs N.</summary>
+    /// <summary>Options: --seasons N, --first SEED, --days N, --traces N, --horizon N, --strategy WORD,… (parts of titles), --jobs N; --scalp-guard, --above-wish, --stressed-share: prices the planner plans by;
+    /// --wide: growth rates that lie further apart.</summary>
     public static int Print(string[] args)
     {
         var o = new Options(args);
         var (count, first, days) = (o.Whole("--seasons", 48), o.Whole("--first", ReportFrom), o.Whole("--days", Days));
         var (traces, horizon) = (o.Whole("--traces", 60), o.Whole("--horizon", 14));
-        var who = Roster(traces, horizon).Where(w => o.Word("--strategy") is not { } word || word.Split(',').Any(x => w.Title.Contains(x, StringComparison.Ordinal))).ToList();
+        var who = Roster(traces, horizon, Losses(o)).Where(w => o.Word("--strategy") is not { } word || word.Split(',').Any(x => w.Title.Contains(x, StringComparison.Ordinal))).ToList();
         Console.WriteLine($"{count} seasons of {days} days from {first}, cost in mowings, ± one standard error over seasons");
         Console.WriteLine("a simulator of our own with invented greens, no field trial");
         Console.WriteLine();
@@ -29,7 +31,7 @@ internal static class GreenRun
         HeightsRun.Each(who.Count * count, o.Jobs, i =>
         {
             var (season, w) = Math.DivRem(i, who.Count);
-            all[w][season] = GreenSeason.Of(first + season, days, who[w].Make);
+            all[w][season] = GreenSeason.Of(first + season, days, o.Has("--wide"), who[w].Make);
         });
         var lines = new List<string[]> { ([.. Columns.Select(c => c.Head).Prepend("a season"), "scalped seasons", "late, days"]) };
         for (var w = 0; w < who.Count; w++)
@@ -56,7 +58,19 @@ internal static class GreenRun
         Table.Write(lines);
     }
 
-    private static List<(string Title, Func<GreenTruth, IGreenStrategy> Make)> Roster(int traces, int horizon)
+    /// <summary>The planner's own prices, to try others; a season is counted by the usual ones whatever it plans by.</summary>
+    private static PlanLosses Losses(Options o)
+    {
+        var usual = new PlanLosses();
+        return usual with
+        {
+            ScalpGuard = o.Number("--scalp-guard", usual.ScalpGuard),
+            AboveWish = o.Number("--above-wish", usual.AboveWish),
+            StressedShare = o.Number("--stressed-share", usual.StressedShare),
+        };
+    }
+
+    private static List<(string Title, Func<GreenTruth, IGreenStrategy> Make)> Roster(int traces, int horizon, PlanLosses losses)
     {
         List<(string, Func<GreenTruth, IGreenStrategy>)> list = [];
         static double Start(GreenTruth t) => t.World.Make.StepsDown ? 6 : 5;
@@ -68,8 +82,8 @@ internal static class GreenRun
             list.Add(($"every free day, {name}", t => new EveryFreeDay(rule, Start(t))));
             list.Add(($"one ahead, {name}", t => new OneAhead(rule, Start(t))));
         }
-        list.Add(("planner", t => new PlannedGreen(t, false, Start(t), traces, horizon)));
-        list.Add(("planner, told everything", t => new PlannedGreen(t, true, Start(t), traces, horizon)));
+        foreach (var (name, green, there) in ((string, bool, bool)[])[("planner", false, false), ("planner, told the days", false, true), ("planner, told the green", true, false), ("planner, told everything", true, true)])
+            list.Add((name, t => new PlannedGreen(t, green, there, Start(t), traces, horizon, losses)));
         return list;
     }
 }

@@ -38,9 +38,9 @@ internal sealed record GreenSeason
     /// <summary>First day mown to the lower wish, less the day it was due; null where none was wished or it was never reached.</summary>
     public int? Late { get; private set; }
 
-    public static GreenSeason Of(int seed, int days, Func<GreenTruth, IGreenStrategy> make)
+    public static GreenSeason Of(int seed, int days, bool wide, Func<GreenTruth, IGreenStrategy> make)
     {
-        var green = new GreenMake(seed);
+        var green = new GreenMake(seed, wide);
         var first = GreenSky.First(seed);
         var sky = GreenSky.Of(seed, days + 70);
         var wish = new GreenWish(green, first);

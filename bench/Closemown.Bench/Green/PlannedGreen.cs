@@ -2,8 +2,8 @@ using Closemown.Turf;
 
 namespace Closemown.Bench.Green;
 
-/// <summary>The planner, with the small filter's estimate, or told everything.</summary>
-internal sealed class PlannedGreen(GreenTruth truth, bool told, double startMm, int count = 60, int horizon = 14, PlanLosses? losses = null) : IGreenStrategy
+/// <summary>The planner, with the small filter's estimate, told of the green and its weather, of the days the person is there, or of both.</summary>
+internal sealed class PlannedGreen(GreenTruth truth, bool told, bool toldDays, double startMm, int count = 60, int horizon = 14, PlanLosses? losses = null) : IGreenStrategy
 {
     private const double Away = 0.15, ThereOther = 0.07, RecentDays = 14;
     private readonly GreenFilter filter = new(startMm + 1);
@@ -21,7 +21,7 @@ internal sealed class PlannedGreen(GreenTruth truth, bool told, double startMm, 
         range += (d.Yesterday.TMaxC - d.Yesterday.TMinC - range) / RecentDays;
         if (!d.Free || d.KeepOff) return Decision.None;
         var free = new double[solved];
-        for (var t = 0; t < solved; t++) free[t] = told ? (truth.Free[d.Number + t] ? 1 : 0) : d.Weekdays.Contains(d.Date.AddDays(t).DayOfWeek) ? 1 - Away : ThereOther;
+        for (var t = 0; t < solved; t++) free[t] = toldDays ? (truth.Free[d.Number + t] ? 1 : 0) : d.Weekdays.Contains(d.Date.AddDays(t).DayOfWeek) ? 1 - Away : ThereOther;
         free[0] = 1;
         var traces = new PlanTraces(told ? 8 : count, solved);
         if (told) Tell(traces, d);
@@ -37,7 +37,8 @@ internal sealed class PlannedGreen(GreenTruth truth, bool told, double startMm, 
                 CanopySdMm = told ? 0.05 : 0.3,
                 Stress = told ? new(world.Stress, 0) : new(Math.Clamp(filter.Stress, 0, 3), 0.3),
                 CutMm = new(d.SetMm, 0.12),
-                GreenBaseMm = told ? new(world.BaseMm - world.Make.CutOffMm, 0.05) : new(filter.BaseMm, 0.5),
+                GreenBaseMm = told ? new(world.BaseMm - world.Make.CutOffMm, 0.05) : new(filter.BaseMm, filter.BaseSd),
+                GreenBaseShare = Math.Min(0.8, told ? world.Make.BaseShare : filter.BaseShare),
                 WishMm = d.WishMm,
                 WishBy = d.WishBy,
                 Free = free,

@@ -175,7 +175,7 @@ internal sealed class PlanFollowed
         var forShare = PlanPrices.Over(stands, low, p.CanopySdMm, p.CutMm.Sd, p.Losses) - PlanPrices.Over(stands, high, p.CanopySdMm, p.CutMm.Sd, p.Losses);
         var forStress = p.Losses.StressedShare * felt * (high - low) / stands;
         var scalp = solved.Prices.Scalp(stands, low, t);
-        var forScalp = p.Losses.Scalp * (scalp - solved.Prices.Scalp(stands, high, t));
+        var forScalp = p.Losses.ScalpGuard * p.Losses.Scalp * (scalp - solved.Prices.Scalp(stands, high, t));
         if (forScalp > forShare && forScalp > forStress) return new(HeightReason.RaisedForScalp, scalp);
         return forStress > forShare ? new(HeightReason.RaisedForStress, felt) : new(HeightReason.RaisedForShare, share);
     }

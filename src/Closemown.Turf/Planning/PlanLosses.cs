@@ -1,6 +1,6 @@
 namespace Closemown.Turf;
 
-/// <summary>What things cost, in mowings. Assumptions, no source; the last two are this planner's own and no part of what a season is counted by.</summary>
+/// <summary>What things cost, in mowings. Assumptions, no source; the last four are this planner's own and no part of what a season is counted by.</summary>
 /// <remarks>A mowing over one third costs <see cref="OverThird"/> and <see cref="ExcessShare"/> times the share above a third; over one half <see cref="OverHalf"/> more.</remarks>
 public sealed record PlanLosses
 {
@@ -28,8 +28,14 @@ public sealed record PlanLosses
     public double Stress { get; init; } = 0.8;
 
     /// <summary>For each mm that the cut is kept above the wish, a day, once the wish is due; a quarter of it before. Keeps a wish from being put off for ever.</summary>
-    public double AboveWish { get; init; } = 0.1;
+    public double AboveWish { get; init; } = 0.15;
+
+    /// <summary>Once, for each mm that the cut is off the wish on the day it falls due.</summary>
+    public double WishMissed { get; init; } = 5;
 
     /// <summary>For each unit of stress at the mowing, times the share removed: a stressed plant regrows from less.</summary>
     public double StressedShare { get; init; } = 2;
+
+    /// <summary>How much dearer a scalp is to the plan than it is counted: the green base is known badly where it matters, after turf stood tall.</summary>
+    public double ScalpGuard { get; init; } = 2;
 }

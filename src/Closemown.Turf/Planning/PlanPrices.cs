@@ -10,10 +10,11 @@ internal sealed class PlanPrices
     private readonly PlanGrid grid;
     private readonly double[] over;
     private readonly double growthMm;
+    private readonly int solvedDays;
 
-    public PlanPrices(PlanProblem p, PlanGrid grid, double meanGrowthMm)
+    public PlanPrices(PlanProblem p, PlanGrid grid, double meanGrowthMm, int solvedDays)
     {
-        (this.p, this.grid) = (p, grid);
+        (this.p, this.grid, this.solvedDays) = (p, grid, solvedDays);
         growthMm = Math.Max(0.05, meanGrowthMm);
         over = new double[grid.Cuts * grid.Canopies];
         for (var k = 0; k < grid.Cuts; k++)
@@ -50,7 +51,9 @@ internal sealed class PlanPrices
     public double OffWish(int cut, int t)
     {
         var due = p.WishBy is not { } by || p.From.DayNumber + t >= by.DayNumber;
-        return p.Losses.AboveWish * (due ? 1 : 0.25) * Math.Abs(grid.CutsMm[cut] - p.WishMm);
+        var off = Math.Abs(grid.CutsMm[cut] - p.WishMm);
+        var missed = p.WishBy is { } day && p.From.DayNumber + t == day.DayNumber ? p.Losses.WishMissed : 0;
+        return ((p.Losses.AboveWish * (due ? 1 : 0.25)) + missed) * off;
     }
 
     /// <summary>Mean of the green base when turf that stands at a height is cut to another, days from now.</summary>
@@ -79,7 +82,7 @@ internal sealed class PlanPrices
             for (var i = 0; i < grid.Canopies; i++)
             {
                 var canopy = grid.CanopyMm(i);
-                into[(k * grid.Canopies) + i] = p.Losses.Mowing + over[(k * grid.Canopies) + i] + (p.Losses.Scalp * Scalp(canopy, cut, t)) + Standing(Math.Min(canopy, cut), t) + OffWish(k, t);
+                into[(k * grid.Canopies) + i] = p.Losses.Mowing + over[(k * grid.Canopies) + i] + (p.Losses.ScalpGuard * p.Losses.Scalp * Scalp(canopy, cut, t)) + Standing(Math.Min(canopy, cut), t) + OffWish(k, t);
             }
         }
     }
@@ -109,6 +112,8 @@ internal sealed class PlanPrices
             var steps = off / PlanLimits.LowerMm;
             var days = steps * PlanLimits.LowerApart * Math.Min(7, perMowing / growthMm);
             loss += (steps * p.Losses.HeightChange) + (p.Losses.AboveWish * off / 2 * days);
+            // A wish due later still: what of the way down will not be done by then.
+            if (p.WishBy is { } by && by.DayNumber - p.From.DayNumber - solvedDays is var left and >= 0 && days > left) loss += p.Losses.WishMissed * off * (days - left) / days;
         }
         return loss;
     }

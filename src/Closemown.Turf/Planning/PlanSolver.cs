@@ -20,7 +20,7 @@ internal sealed class PlanSolver
         Calendar = new(p);
         var sum = 0.0;
         foreach (var g in p.Traces.GrowthMm) sum += g;
-        Prices = new(p, Grid, sum / p.Traces.GrowthMm.Length);
+        Prices = new(p, Grid, sum / p.Traces.GrowthMm.Length, Calendar.Solved);
         steps = new(p.Traces.Count);
         space.Fit(Grid, Calendar.Solved);
         (After, Mowing) = (space.After, space.Mowing);
