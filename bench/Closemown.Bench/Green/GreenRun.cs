@@ -43,6 +43,11 @@ internal static class GreenRun
         }
         Table.Write(lines);
         Ratios(who, all);
+        for (var w = 0; w < who.Count; w++)
+        {
+            if (all[w].Sum(s => s.Said) is var said and > 0)
+                Console.WriteLine($"{who[w].Title}: standing height within what was said with 90 in 100: {Table.Number(all[w].Sum(s => s.SaidIn) / (double)said, "0.000")} of {said}; growth rate off after 4 and 10 weeks: {Table.Number(all[w].Average(s => s.RateOff4 ?? 1), "0.00")}, {Table.Number(all[w].Average(s => s.RateOff10 ?? 1), "0.00")}");
+        }
         return 0;
     }
 
@@ -50,13 +55,15 @@ internal static class GreenRun
     {
         double[] Cost(int w) => [.. all[w].Select(s => s.Cost)];
         var others = Enumerable.Range(0, who.Count).ToList();
-        var lines = new List<string[]> { (string[])["cost against (paired)", .. who.Where(w => w.Title.StartsWith("planner", StringComparison.Ordinal)).Select(w => w.Title)] };
+        var lines = new List<string[]> { (string[])["cost against (paired)", .. who.Where(w => Ours(w.Title)).Select(w => w.Title)] };
         foreach (var b in others)
         {
-            lines.Add([who[b].Title, .. others.Where(w => who[w].Title.StartsWith("planner", StringComparison.Ordinal)).Select(w => OverUnits.Ratio(Cost(w), Cost(b)).Text("0.000"))]);
+            lines.Add([who[b].Title, .. others.Where(w => Ours(who[w].Title)).Select(w => OverUnits.Ratio(Cost(w), Cost(b)).Text("0.000"))]);
         }
         Table.Write(lines);
     }
+
+    private static bool Ours(string title) => title.StartsWith("planner", StringComparison.Ordinal) || title == "Closemown";
 
     /// <summary>The planner's own prices, to try others; a season is counted by the usual ones whatever it plans by.</summary>
     private static PlanLosses Losses(Options o)
@@ -84,6 +91,7 @@ internal static class GreenRun
         }
         foreach (var (name, green, there) in ((string, bool, bool)[])[("planner", false, false), ("planner, told the days", false, true), ("planner, told the green", true, false), ("planner, told everything", true, true)])
             list.Add((name, t => new PlannedGreen(t, green, there, Start(t), traces, horizon, losses)));
+        list.Add(("Closemown", _ => new ClosemownGreen()));
         return list;
     }
 }

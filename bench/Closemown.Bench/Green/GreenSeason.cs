@@ -35,6 +35,31 @@ internal sealed record GreenSeason
 
     public double Minutes { get; private set; }
 
+    /// <summary>Standing heights said beforehand, and those that lay within what was said with 90 in 100.</summary>
+    public int Said { get; private set; }
+
+    /// <inheritdoc cref="Said"/>
+    public int SaidIn { get; private set; }
+
+    /// <summary>How far the growth rate believed after four and after ten weeks lies from the green's own, as a share; null where nothing was said.</summary>
+    public double? RateOff4 { get; private set; }
+
+    /// <inheritdoc cref="RateOff4"/>
+    public double? RateOff10 { get; private set; }
+
+    private void Heard(ISays says, GreenWorld world, int day)
+    {
+        const double Z90 = 1.6448536;
+        if (says.Said is { } said)
+        {
+            Said++;
+            if (Math.Abs(world.CanopyMm - said.Mean) <= Z90 * said.Sd) SaidIn++;
+        }
+        if (says.RateMm is not { } rate) return;
+        if (day <= 28) RateOff4 = Math.Abs(rate - world.Make.RateMm) / world.Make.RateMm;
+        if (day <= 70) RateOff10 = Math.Abs(rate - world.Make.RateMm) / world.Make.RateMm;
+    }
+
     /// <summary>First day mown to the lower wish, less the day it was due; null where none was wished or it was never reached.</summary>
     public int? Late { get; private set; }
 
@@ -82,6 +107,7 @@ internal sealed record GreenSeason
                 Fixtures = wish.Fixtures,
             };
             var decision = strategy.Day(today);
+            if (strategy is ISays says) season.Heard(says, world, t);
             yesterday = null;
             if (decision.Mow && free[t] && !off)
             {

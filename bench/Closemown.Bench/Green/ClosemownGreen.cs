@@ -1,0 +1,81 @@
+using System.Globalization;
+using Closemown.Advice;
+using Closemown.Bench.Workshop;
+
+namespace Closemown.Bench.Green;
+
+/// <summary>Closemown as a person has it: entries in, the plan out, through the pipe's own code.</summary>
+internal sealed class ClosemownGreen : IGreenStrategy, ISays
+{
+    private static readonly string[] Colours = ["green", "pale", "purple", "straw"];
+    private readonly Talk talk = new(AdviceSettings.Default);
+    private DateOnly first;
+    private (double Mm, DateOnly? By) wished;
+    private bool begun;
+
+    public (double Mean, double Sd)? Said { get; private set; }
+
+    public double? RateMm { get; private set; }
+
+    public Decision Day(GreenDay d)
+    {
+        Said = null;
+        if (!begun) Begin(d);
+        Yesterday(d);
+        if (wished != (d.WishMm, d.WishBy))
+        {
+            wished = (d.WishMm, d.WishBy);
+            Write(d.Number, 8, $"\"kind\":\"wish\",\"area\":\"green\",\"cutMm\":{N(d.WishMm)}{(d.WishBy is { } by ? $",\"byDate\":\"{Date(by)}\"" : "")}");
+        }
+        for (var k = 0; k < d.Forecast.Length; k++) Write(d.Number, 6, Weather(d.Date.AddDays(k), d.Forecast[k], forecast: true));
+        if (!d.Free) return Decision.None;
+        // Asked before today's reading, so that what is said is a forecast.
+        var turf = talk.Ask($$"""{"ask":"turf","area":"green","date":"{{Date(d.Date)}}"}""")["turf"]!;
+        Said = ((double)turf["canopyMm"]!["mean"]!, (double)turf["canopyMm"]!["sd"]!);
+        RateMm = (double)turf["fullRateMmPerDay"]!["mean"]!;
+        if (d.CanopyMm is { } mm) Write(d.Number, 9, $"\"kind\":\"canopy\",\"area\":\"green\",\"when\":\"before\",\"how\":\"prism\",\"mm\":[{string.Join(',', Enumerable.Repeat(N(mm), 5))}],\"stepMm\":0.01");
+        var look = (d.StressSeen is { } s ? $",\"colour\":\"{Colours[s]}\"" : "") + (d.Wilting ? ",\"footprints\":true" : "") + (d.KeepOff ? ",\"frost\":true" : "");
+        if (look.Length > 0) Write(d.Number, 9.2, $"\"kind\":\"look\",\"area\":\"green\"{look}");
+        if (d.KeepOff) return Decision.None;
+        var plan = talk.Ask($$"""{"ask":"plan","area":"green","from":"{{Date(d.Date)}}","days":14}""")["plan"]![0]!;
+        if (!(bool)plan["mow"]!) return Decision.None;
+        // The plan speaks of the cut made; the keeper sets what has so far given it.
+        return new(true, Math.Round((double)plan["cutMm"]! - (double)turf["cutMm"]!["mean"]! + d.SetMm, 2));
+    }
+
+    private void Begin(GreenDay d)
+    {
+        begun = true;
+        first = d.Date;
+        var days = string.Join(',', d.Weekdays.Select(w => $"\"{w.ToString()[..3].ToLowerInvariant()}\""));
+        var fixtures = d.Fixtures.Count == 0 ? "" : $",\"fixtures\":[{string.Join(',', d.Fixtures.Select(f => $"\"{Date(f)}\""))}]";
+        Write(-2, 12, "\"kind\":\"area\",\"area\":\"green\",\"grass\":\"cool\",\"species\":\"creeping bent\",\"lat\":50,\"m2\":200");
+        Write(-2, 12.1, $"\"kind\":\"wish\",\"area\":\"green\",\"cutMm\":{N(d.WishMm)},\"weekdays\":[{days}]{fixtures}");
+        wished = (d.WishMm, d.WishBy);
+        Write(-2, 13, $"\"kind\":\"mow\",\"area\":\"green\",\"unit\":\"unit\",\"hours\":0.5,\"cutMm\":{N(d.SetMm)}");
+        Write(-2, 13.1, $"\"kind\":\"canopy\",\"area\":\"green\",\"when\":\"after\",\"mm\":{N(d.SetMm + 0.6)},\"how\":\"card\"");
+    }
+
+    private void Yesterday(GreenDay d)
+    {
+        Write(d.Number - 1, 23, Weather(d.Date.AddDays(-1), d.Yesterday, forecast: false));
+        if (d.MownYesterday is { } m)
+        {
+            Write(d.Number - 1, 10, $"\"kind\":\"mow\",\"area\":\"green\",\"unit\":\"unit\",\"hours\":0.5,\"cutMm\":{N(m.SetMm)}");
+            if (m.AfterMm is { } after) Write(d.Number - 1, 10.2, $"\"kind\":\"canopy\",\"area\":\"green\",\"when\":\"after\",\"how\":\"prism\",\"mm\":[{string.Join(',', Enumerable.Repeat(N(after), 5))}],\"stepMm\":0.01");
+            if (m.LitresM2 * 200 is > 0.05 and var litres) Write(d.Number - 1, 10.4, $"\"kind\":\"clippings\",\"area\":\"green\",\"litres\":{N(litres)}");
+            if (d.ScalpSeen) Write(d.Number - 1, 10.6, "\"kind\":\"look\",\"area\":\"green\",\"scalpPct\":3");
+        }
+        if (d.WateredMm > 0) Write(d.Number - 1, 18, $"\"kind\":\"water\",\"area\":\"green\",\"mm\":{N(d.WateredMm)}");
+    }
+
+    private static string Weather(DateOnly date, SkyDay w, bool forecast) =>
+        $"\"kind\":\"weather\",\"area\":\"green\",\"date\":\"{Date(date)}\",\"tMinC\":{N(w.TMinC)},\"tMaxC\":{N(Math.Max(w.TMinC, w.TMaxC))},\"rainMm\":{N(w.RainMm)},\"source\":\"station\"{(forecast ? ",\"forecast\":true" : "")}";
+
+    private void Write(int day, double hour, string fields) =>
+        talk.Write($$"""{"at":"{{first.AddDays(day).ToDateTime(TimeOnly.MinValue).AddHours(hour).ToString("yyyy-MM-ddTHH:mm:ss", CultureInfo.InvariantCulture)}}Z",{{fields}}}""");
+
+    private static string Date(DateOnly d) => d.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+
+    private static string N(double x) => Math.Round(x, 3).ToString(CultureInfo.InvariantCulture);
+}
