@@ -142,7 +142,7 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
     {
         if (OneArea(question, out fault) is not { } area || !Date(question, "from", out var from, out fault)
             || !AimReader.Number(question, "days", 1, PlanLimits.MostDays, "days", out var days, out fault)) return null;
-        var plan = AreaPlan.Of(desk, area, TurfTime.On(desk, area, from, now), (int)Math.Ceiling(days ?? UsualPlanDays));
+        var plan = AreaPlan.Of(desk, area, TurfTime.On(desk, area, from, now), (int)Math.Ceiling(days ?? UsualPlanDays), now);
         return PlanAnswer.Of(desk, plan, phrasing);
     }
 

@@ -7,6 +7,9 @@ namespace Closemown.Bench.Green;
 /// <summary>Closemown as a person has it: entries in, the plan out, through the pipe's own code.</summary>
 internal sealed class ClosemownGreen : IGreenStrategy, ISays
 {
+    /// <summary>Nobody sets a mower anew for less.</summary>
+    private const double SmallestMm = 0.08;
+
     private static readonly string[] Colours = ["green", "pale", "purple", "straw"];
     private readonly Talk talk = new(AdviceSettings.Default);
     private DateOnly first;
@@ -33,14 +36,15 @@ internal sealed class ClosemownGreen : IGreenStrategy, ISays
         var turf = talk.Ask($$"""{"ask":"turf","area":"green","date":"{{Date(d.Date)}}"}""")["turf"]!;
         Said = ((double)turf["canopyMm"]!["mean"]!, (double)turf["canopyMm"]!["sd"]!);
         RateMm = (double)turf["fullRateMmPerDay"]!["mean"]!;
-        if (d.CanopyMm is { } mm) Write(d.Number, 9, $"\"kind\":\"canopy\",\"area\":\"green\",\"when\":\"before\",\"how\":\"prism\",\"mm\":[{string.Join(',', Enumerable.Repeat(N(mm), 5))}],\"stepMm\":0.01");
+        if (d.CanopyMm is { } mm) Write(d.Number, 9, $"\"kind\":\"canopy\",\"area\":\"green\",\"when\":\"before\",\"how\":\"prism\",\"mm\":[{string.Join(',', Enumerable.Repeat(N(mm), 5))}],\"stepMm\":0.05");
         var look = (d.StressSeen is { } s ? $",\"colour\":\"{Colours[s]}\"" : "") + (d.Wilting ? ",\"footprints\":true" : "") + (d.KeepOff ? ",\"frost\":true" : "");
         if (look.Length > 0) Write(d.Number, 9.2, $"\"kind\":\"look\",\"area\":\"green\"{look}");
         if (d.KeepOff) return Decision.None;
         var plan = talk.Ask($$"""{"ask":"plan","area":"green","from":"{{Date(d.Date)}}","days":14}""")["plan"]![0]!;
         if (!(bool)plan["mow"]!) return Decision.None;
         // The plan speaks of the cut made; the keeper sets what has so far given it.
-        return new(true, Math.Round((double)plan["cutMm"]! - (double)turf["cutMm"]!["mean"]! + d.SetMm, 2));
+        var move = (double)plan["cutMm"]! - (double)turf["cutMm"]!["mean"]!;
+        return new(true, Math.Abs(move) < SmallestMm ? d.SetMm : Math.Round(d.SetMm + move, 2));
     }
 
     private void Begin(GreenDay d)
@@ -49,11 +53,12 @@ internal sealed class ClosemownGreen : IGreenStrategy, ISays
         first = d.Date;
         var days = string.Join(',', d.Weekdays.Select(w => $"\"{w.ToString()[..3].ToLowerInvariant()}\""));
         var fixtures = d.Fixtures.Count == 0 ? "" : $",\"fixtures\":[{string.Join(',', d.Fixtures.Select(f => $"\"{Date(f)}\""))}]";
-        Write(-2, 12, "\"kind\":\"area\",\"area\":\"green\",\"grass\":\"cool\",\"species\":\"creeping bent\",\"lat\":50,\"m2\":200");
-        Write(-2, 12.1, $"\"kind\":\"wish\",\"area\":\"green\",\"cutMm\":{N(d.WishMm)},\"weekdays\":[{days}]{fixtures}");
+        Write(-7, 12, "\"kind\":\"area\",\"area\":\"green\",\"grass\":\"cool\",\"species\":\"creeping bent\",\"lat\":50,\"m2\":200");
+        Write(-7, 12.1, $"\"kind\":\"wish\",\"area\":\"green\",\"cutMm\":{N(d.WishMm)},\"weekdays\":[{days}]{fixtures}");
         wished = (d.WishMm, d.WishBy);
-        Write(-2, 13, $"\"kind\":\"mow\",\"area\":\"green\",\"unit\":\"unit\",\"hours\":0.5,\"cutMm\":{N(d.SetMm)}");
-        Write(-2, 13.1, $"\"kind\":\"canopy\",\"area\":\"green\",\"when\":\"after\",\"mm\":{N(d.SetMm + 0.6)},\"how\":\"card\"");
+        Write(-6, 13, $"\"kind\":\"mow\",\"area\":\"green\",\"unit\":\"unit\",\"hours\":0.5,\"cutMm\":{N(d.SetMm)}");
+        // What any keeper sees at the start of a season: about a millimetre over the cut.
+        Write(-1, 13.1, $"\"kind\":\"canopy\",\"area\":\"green\",\"when\":\"before\",\"mm\":{N(d.SetMm + 1)},\"how\":\"card\"");
     }
 
     private void Yesterday(GreenDay d)
@@ -62,7 +67,7 @@ internal sealed class ClosemownGreen : IGreenStrategy, ISays
         if (d.MownYesterday is { } m)
         {
             Write(d.Number - 1, 10, $"\"kind\":\"mow\",\"area\":\"green\",\"unit\":\"unit\",\"hours\":0.5,\"cutMm\":{N(m.SetMm)}");
-            if (m.AfterMm is { } after) Write(d.Number - 1, 10.2, $"\"kind\":\"canopy\",\"area\":\"green\",\"when\":\"after\",\"how\":\"prism\",\"mm\":[{string.Join(',', Enumerable.Repeat(N(after), 5))}],\"stepMm\":0.01");
+            if (m.AfterMm is { } after) Write(d.Number - 1, 10.2, $"\"kind\":\"canopy\",\"area\":\"green\",\"when\":\"after\",\"how\":\"prism\",\"mm\":[{string.Join(',', Enumerable.Repeat(N(after), 5))}],\"stepMm\":0.05");
             if (m.LitresM2 * 200 is > 0.05 and var litres) Write(d.Number - 1, 10.4, $"\"kind\":\"clippings\",\"area\":\"green\",\"litres\":{N(litres)}");
             if (d.ScalpSeen) Write(d.Number - 1, 10.6, "\"kind\":\"look\",\"area\":\"green\",\"scalpPct\":3");
         }

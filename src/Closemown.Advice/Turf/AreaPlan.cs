@@ -18,7 +18,8 @@ public sealed record AreaPlan(AreaToday Today, MowingPlan Plan)
     /// <param name="area">The area.</param>
     /// <param name="at">The time of the first day.</param>
     /// <param name="days">Days asked for, 1 to <see cref="PlanLimits.MostDays"/>.</param>
-    public static AreaPlan Of(Desk desk, string area, DateTimeOffset at, int days)
+    /// <param name="now">When it is asked.</param>
+    public static AreaPlan Of(Desk desk, string area, DateTimeOffset at, int days, DateTimeOffset now)
     {
         ArgumentNullException.ThrowIfNull(desk);
         var today = AreaToday.Of(desk, area, at);
@@ -36,6 +37,9 @@ public sealed record AreaPlan(AreaToday Today, MowingPlan Plan)
         var cutMm = Math.Clamp(cut.Mean, LeastMm, MostMm);
         var wishMm = Math.Clamp(wish.CutMm ?? cutMm, LeastMm, MostMm);
         var minutes = Minutes(ledger);
+        var free = PersonDays.Free(wish, today.Date, n);
+        // Who asks on a usual day is there.
+        if (free[0] == PersonDays.UsualDay && today.Date == ledger.Track.Area.LocalDate(now)) free[0] = 1;
         var problem = new PlanProblem
         {
             From = today.Date,
@@ -50,7 +54,7 @@ public sealed record AreaPlan(AreaToday Today, MowingPlan Plan)
             WishBy = wish.ByDate,
             LowestMm = Math.Min(2, Math.Min(cutMm, wishMm)),
             HighestMm = Math.Max(25, Math.Max(cutMm, wishMm) + 5),
-            Free = PersonDays.Free(wish, today.Date, n),
+            Free = free,
             FreeMinutes = wish.MinutesADay is { } m ? [.. Enumerable.Repeat(m, n)] : [],
             MowingMinutes = minutes,
             Fixtures = wish.Fixtures,

@@ -27,7 +27,7 @@ internal sealed class PlanCommand : CliCommand
         if (n is < 1 or > PlanLimits.MostDays) throw CliFault.Usage($"--days {n} cannot be.", "Write a number from 1 to 60.");
         using var open = call.Read();
         var area = TurfAreas.Of(call, open.Desk);
-        var plan = AreaPlan.Of(open.Desk, area, TurfAreas.At(call, open, area, From), n);
+        var plan = AreaPlan.Of(open.Desk, area, TurfAreas.At(call, open, area, From), n, open.Talk.AskedAt);
         if (call.Parsed.GetValue(File) is { } path)
         {
             if (System.IO.File.Exists(path)) throw CliFault.Refused($"{path} exists already; a calendar overwrites nothing.", "Give another name, or move that file away.");

@@ -30,7 +30,7 @@ internal sealed class TurfCommand : CliCommand
         }
         var (screen, words) = (call.Screen, new Phrasing(call.Style));
         var at = TurfAreas.At(call, open, area, Day);
-        var plan = AreaPlan.Of(open.Desk, area, at, Ahead);
+        var plan = AreaPlan.Of(open.Desk, area, at, Ahead, open.Talk.AskedAt);
         if (screen.OutIsTerminal || call.Parsed.GetValue(CommonOptions.Draw))
         {
             foreach (var line in new CanopyDrawing(screen, call.Style).Lines(CanopySeries.Of(open.Desk, plan, Back, Ahead), plan.WishMm)) screen.Line(line);

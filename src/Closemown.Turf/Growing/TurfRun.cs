@@ -77,11 +77,11 @@ public struct TurfRun
         return optimum + ((meanC - optimum) / WiderBy);
     }
 
-    /// <summary>From late winter to late spring the soil is behind the air.</summary>
+    /// <summary>From late winter to late spring the soil is behind the air, and in autumn it is still warm.</summary>
     private readonly bool SoilLags(DateOnly date)
     {
         var month = area.Latitude < 0 ? ((date.Month + 5) % 12) + 1 : date.Month;
-        return month is >= 2 and <= 5;
+        return month is (>= 2 and <= 5) or (>= 9 and <= 11);
     }
 
     /// <summary>How far growth moves with a standard deviation of warmth.</summary>
