@@ -32,7 +32,7 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
             case "height":
                 return Height(question, onlyUnit, out fault);
             case "step-down":
-                return StepsDown(question, onlyUnit, out fault);
+                return StepsDown(question, now, onlyUnit, out fault);
             case "why":
                 return Why(question, out fault);
             case "today":
@@ -106,7 +106,7 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
         return new JsonObject { ["ok"] = true, ["height"] = HeightAnswer.Of(desk.Height(unit), area, bench, cut, wet, phrasing) };
     }
 
-    private JsonObject? StepsDown(JsonElement question, string? onlyUnit, out EntryFault? fault)
+    private JsonObject? StepsDown(JsonElement question, DateTimeOffset now, string? onlyUnit, out EntryFault? fault)
     {
         if (!Area(question, out var area, out fault) || !AimReader.Number(question, "cutMm", 0.5, 150, "mm", out var cut, out fault)
             || !AimReader.Number(question, "share", 0.01, 0.95, "a share of the standing height", out var share, out fault)
@@ -118,7 +118,7 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
             fault = new(FaultCodes.Missing, "cutMm", "The question does not say what the turf shall be cut at, and no wish is in the book.", "Add \"cutMm\", or an entry of kind wish.");
             return null;
         }
-        canopy ??= StandingHeight.Of(desk, area)?.Mm;
+        canopy ??= Stands(area, now) ?? StandingHeight.Of(desk, area)?.Mm;
         if (canopy is null)
         {
             fault = new(FaultCodes.Missing, "canopyMm", "What the turf stands at is not in the book.", "Read it (an entry of kind canopy), or add \"canopyMm\".");
@@ -170,6 +170,13 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
         return false;
     }
 
+    /// <summary>What an area stands at by its own estimate; null where it was neither mown nor read, or several could be meant.</summary>
+    private double? Stands(string? area, DateTimeOffset now)
+    {
+        if ((area ?? (desk.Areas.Count == 1 ? desk.Areas.First() : null)) is not { } one || desk.Ledger(one).Track is { HeightReadings: 0 } or { Mowings: 0 }) return null;
+        return AreaToday.Of(desk, one, now).CanopyMm.Mean;
+    }
+
     private static bool Area(JsonElement question, out string? area, out EntryFault? fault)
     {
         (area, fault) = (null, null);
@@ -194,12 +201,14 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
     {
         var steps = desk.Units.Select(u => (Unit: u, Advice: Planner.Next(desk, new NextQuestion(u, now, PriceOfMinute: settings.PriceOfMinute), settings))).ToList();
         var first = steps.OrderBy(s => s.Advice.Step.Do == "mow" ? 1 : 0).FirstOrDefault();
+        var turf = TurfToday.All(desk, now).ToList();
         return new JsonObject
         {
             ["ok"] = true,
             ["today"] = new JsonObject
             {
-                ["now"] = first.Advice is null ? null : Short(first.Unit, first.Advice),
+                ["now"] = TurfToday.Now(turf, first.Advice is null ? null : Short(first.Unit, first.Advice), phrasing),
+                ["turf"] = new JsonArray([.. turf.Select(t => (JsonNode)TurfToday.Json(desk, t))]),
                 ["next"] = new JsonArray([.. steps.Where(s => s.Unit != first.Unit).Select(s => (JsonNode)Short(s.Unit, s.Advice))]),
                 ["steel"] = new JsonArray([.. steps.Select(s => (JsonNode)new JsonObject
                 {

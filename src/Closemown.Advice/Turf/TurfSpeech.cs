@@ -21,9 +21,9 @@ public static class TurfSpeech
                 : $"Mown now at {HeightSpeech.Mm(cut.Mean)} about {Percent(share.Mean)} in 100 would come off; {StepSpeech.InHundred(share.OverThird)} that it is more than a third.");
         var level = Array.IndexOf(t.StressLevels, t.StressLevels.Max());
         var source = Source(t);
-        says.Add(level == 0 ? "It shows no stress." : $"It is under {Levels[level]}{(source is null ? "" : $", mostly {source}")}: no lowering.");
+        says.Add(level == 0 ? "It shows no stress." : $"It is under {Levels[level]}{(source is null ? "" : $", mostly {source}")}{(t.Stress.Mean >= PlanLimits.StressedFrom ? ": no lowering" : "")}.");
         if (t.Wilting) says.Add("It wilts: water before mowing, and never lower now.");
-        if (t.Water.On is { } on) says.Add(on == t.Date ? $"It wants water today: about {Round(t.Water.Mm)} mm fill the root zone." : $"It will want water by {Day(on)}: about {Round(t.Water.Mm)} mm then, if the rain comes as expected.");
+        if (t.Water.On is { } on) says.Add(on == t.Date ? $"By the weather it wants water today: about {Round(t.Water.Mm)} mm fill the root zone{(t.Ledger.Heard.Any(e => e.Is("water")) ? "" : " (no watering is in the record)")}." : $"It will want water by {Day(on)}: about {Round(t.Water.Mm)} mm then, if the rain comes as expected.");
         if (t.Frosts.Count > 0) says.Add($"Frost on the grass is possible in the night to {Day(t.Frosts[0].Date)} ({StepSpeech.InHundred(t.Frosts[0].Probability)}){(t.Frosts.Count > 1 ? $" and in {(t.Frosts.Count - 1).ToString(CultureInfo.InvariantCulture)} more of the next {FrostOutlook.Nights}" : "")}.");
         return says;
     }

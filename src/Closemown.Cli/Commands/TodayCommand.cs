@@ -8,7 +8,7 @@ namespace Closemown.Cli;
 /// <summary>The one thing to do now over all units, in short.</summary>
 internal sealed class TodayCommand : CliCommand
 {
-    public TodayCommand() : base("today", "the one thing to do now, what comes next, what is unusual: all units in short")
+    public TodayCommand() : base("today", "the one thing to do now, what comes next, what is unusual: units and turf in short")
     {
         Examples = [("closemown today", "in short"), ("closemown today --json", "for a program")];
         Options.Add(CommonOptions.At);
@@ -23,11 +23,23 @@ internal sealed class TodayCommand : CliCommand
             return ExitCodes.Done;
         }
         var units = open.Desk.Units;
-        if (units.Count == 0) throw CliFault.Refused("The book names no mower yet.", "Start with closemown new --unit mower --blades 10.");
+        var turf = TurfToday.All(open.Desk, open.Talk.AskedAt).ToList();
+        if (units.Count == 0 && turf.Count == 0) throw CliFault.Refused("The book names no mower yet.", "Start with closemown new --unit mower --blades 10.");
         var now = open.Talk.AskedAt;
         foreach (var (unit, advice) in units.Select(u => (u, Planner.Next(open.Desk, new NextQuestion(u, now, PriceOfMinute: call.Preferences.PriceOfMinute), call.Worth))).OrderBy(p => p.Item2.Step.Do == "mow" ? 1 : 0))
             Tell(call, open, unit, advice, units.Count > 1);
+        foreach (var plan in turf) TellTurf(call, plan);
         return ExitCodes.Done;
+    }
+
+    /// <summary>An area in short: what it stands at, whether to mow, what is unusual.</summary>
+    private static void TellTurf(Call call, AreaPlan plan)
+    {
+        var (screen, words) = (call.Screen, new Phrasing(call.Style));
+        screen.Line();
+        screen.Line(screen.Ink(Tone.Strong, plan.Today.AreaName));
+        var mow = plan.Plan.Days[0].Mow ? PlanSpeech.StandOnIt.Append(PlanSpeech.Why(plan.Plan.Days[0])) : [];
+        foreach (var line in PlanSpeech.Summary(plan).Concat(mow).Concat(TurfSpeech.Of(plan.Today)).Concat(TurfSpeech.Unusual(plan.Today)).SelectMany(s => Wrap.Text(words.Say(s), screen.Width))) screen.Line(line);
     }
 
     private static void Tell(Call call, OpenBook open, string unit, StepAdvice advice, bool several)
