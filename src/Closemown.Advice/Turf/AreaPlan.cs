@@ -49,7 +49,7 @@ public sealed record AreaPlan(AreaToday Today, MowingPlan Plan)
             Stress = new(Math.Clamp(today.Stress.Mean, 0, StressSources.Severe), Math.Min(today.Stress.Sd, StressSources.Severe)),
             CutMm = new(cutMm, Math.Min(4, Math.Sqrt((cut.Sd * cut.Sd) + (AreaDefaults.CutMm * AreaDefaults.CutMm)))),
             LastCutMm = LastCut(ledger) is { } last ? Math.Clamp(last, LeastMm, MostMm) : null,
-            GreenBaseMm = ledger.Track.Base.Mm is { } b ? new(Math.Clamp(b.Mean, 0, 90), Math.Min(b.Sd, 9)) : null,
+            GreenBaseMm = ledger.Track.Base.At(at, today.CanopyMm.Mean) is { } b ? new(Math.Clamp(b.Mean, 0, 90), Math.Min(b.Sd, 9)) : null,
             WishMm = wishMm,
             WishBy = wish.ByDate,
             LowestMm = Math.Min(2, Math.Min(cutMm, wishMm)),

@@ -10,7 +10,7 @@ namespace Closemown.Turf;
 /// </remarks>
 public sealed class GreenBase
 {
-    private const double KeptDays = 14, SoftMm = 0.3, LookSdMm = 0.3, AreaMm = 0.4;
+    private const double KeptDays = 14, SoftMm = 0.3, LookSdMm = 0.3, AreaMm = 0.4, LateShare = 0.6;
     private static readonly Term[] Own = [Term.State(0, 0, 1)];
     private readonly ForwardPass pass = new(new GaussianState(["green base"], [], [0], [AreaDefaults.BaseSdMm * AreaDefaults.BaseSdMm]));
     private DateTimeOffset? keptSince;
@@ -32,13 +32,26 @@ public sealed class GreenBase
     /// <summary>How far the base has come to a new height after some days.</summary>
     public static double Followed(double days) => 1 - Math.Exp(-Math.Max(0, days) / KeptDays);
 
+    /// <summary>Mean and spread of the base at a time, given what stands then, mm; null before the first mowing.</summary>
+    /// <param name="at">The time, at or after the last mowing.</param>
+    /// <param name="standingMm">What stands then, mm: since the last mowing the base has begun to follow it.</param>
+    public (double Mean, double Sd)? At(DateTimeOffset at, double standingMm)
+    {
+        if (Mm is not { } b || keptSince is not { } since) return null;
+        var follows = AreaDefaults.BaseShare * Followed((at - since).TotalDays) * (Stood(lastCut, standingMm) - kept);
+        return (b.Mean + follows, b.Sd);
+    }
+
+    /// <summary>The height that counts of turf that grew from one to another: the later days more.</summary>
+    private static double Stood(double fromMm, double toMm) => fromMm + (LateShare * Math.Max(0, toMm - fromMm));
+
     /// <summary>A mowing left the turf at a height.</summary>
     /// <param name="at">When.</param>
     /// <param name="beforeMm">What it stood at before, mm.</param>
     /// <param name="cutMm">What it was left at, mm.</param>
     public void Mown(DateTimeOffset at, double beforeMm, double cutMm)
     {
-        var stood = (Math.Max(beforeMm, cutMm) + (keptSince is null ? cutMm : lastCut)) / 2;
+        var stood = Stood(keptSince is null ? cutMm : lastCut, beforeMm);
         lastCut = cutMm;
         if (keptSince is not { } since)
         {

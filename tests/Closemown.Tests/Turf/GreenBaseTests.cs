@@ -36,7 +36,8 @@ public sealed class GreenBaseTests
     public void A_lower_cut_scalps_more_whatever_share_it_takes()
     {
         var green = After("\"kind\":\"look\",\"scalpPct\":2").Base;
-        for (var cut = 2.0; cut < 7; cut += 0.25) Assert.True(green.Scalps(cut, 0.12) > green.Scalps(cut + 0.25, 0.12));
+        for (var cut = 2.0; cut < 7; cut += 0.25) Assert.True(green.Scalps(cut, 0.12) >= green.Scalps(cut + 0.25, 0.12));
+        Assert.True(green.Scalps(3, 0.12) > green.Scalps(6, 0.12) + 0.5);
     }
 
     [Fact]
