@@ -147,6 +147,7 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
     }
 
     private const int UsualPlanDays = 28;
+    private const double FreshHours = 12;
 
     /// <summary>The area a question names, or the only one.</summary>
     private string? OneArea(JsonElement question, out EntryFault? fault)
@@ -173,7 +174,9 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
     /// <summary>What an area stands at by its own estimate; null where it was neither mown nor read, or several could be meant.</summary>
     private double? Stands(string? area, DateTimeOffset now)
     {
-        if ((area ?? (desk.Areas.Count == 1 ? desk.Areas.First() : null)) is not { } one || desk.Ledger(one).Track is { HeightReadings: 0 } or { Mowings: 0 }) return null;
+        if ((area ?? (desk.Areas.Count == 1 ? desk.Areas.First() : null)) is not { } one || desk.Ledger(one).Track is { HeightReadings: 0, Mowings: 0 }) return null;
+        // A reading of the last hours is what stands: nothing to reckon.
+        if (StandingHeight.Of(desk, one) is { } read && read.From.Is("canopy") && (now - read.At).TotalHours < FreshHours) return null;
         return AreaToday.Of(desk, one, now).CanopyMm.Mean;
     }
 

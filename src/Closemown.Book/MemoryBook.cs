@@ -9,6 +9,7 @@ public sealed class MemoryBook : IEntryStore
     private readonly List<StoredEntry> entries = [];
     private readonly Dictionary<Guid, Entry> byId = [];
     private readonly List<Entry> weather = [];
+    private readonly Dictionary<WeatherDay, List<Entry>> byDay = [];
 
     public string Where => BookFile.InMemory;
 
@@ -83,18 +84,21 @@ public sealed class MemoryBook : IEntryStore
 
     private AppendResult AppendOne(Entry entry)
     {
-        var result = Arrivals.Judge(entry, byId.GetValueOrDefault(entry.Id)?.Json, d => weather.Where(e => WeatherDay.Of(e) == d));
+        var result = Arrivals.Judge(entry, byId.GetValueOrDefault(entry.Id)?.Json, d => byDay.GetValueOrDefault(d) ?? []);
         if (result != AppendResult.Added) return result;
         byId[entry.Id] = entry;
         if (entry.Is("weather"))
         {
             var day = WeatherDay.Of(entry);
-            foreach (var old in weather.FindAll(e => WeatherDay.Of(e) == day && Arrivals.MayBeDropped(e) && EntryOrder.Instance.Compare(e, entry) < 0))
+            if (!byDay.TryGetValue(day, out var same)) byDay[day] = same = [];
+            foreach (var old in same.FindAll(e => Arrivals.MayBeDropped(e) && EntryOrder.Instance.Compare(e, entry) < 0))
             {
                 weather.Remove(old);
+                same.Remove(old);
                 byId.Remove(old.Id);
             }
             weather.Add(entry);
+            same.Add(entry);
         }
         else
         {

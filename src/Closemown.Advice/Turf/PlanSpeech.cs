@@ -6,7 +6,7 @@ namespace Closemown.Advice;
 /// <summary>A plan in sentences.</summary>
 public static class PlanSpeech
 {
-    private const double Dusting = 0.15, Usual = 0.28;
+    private const double Dusting = 0.15, Usual = 0.28, ReadFirstShare = 0.25;
 
     /// <summary>Asked before every planned mowing: any yes beats the forecast. Common practice, no source.</summary>
     public static IReadOnlyList<string> StandOnIt { get; } =
@@ -67,13 +67,16 @@ public static class PlanSpeech
     {
         ArgumentNullException.ThrowIfNull(plan);
         var (days, wish, outlook) = (plan.Plan.Days, plan.Today.Ledger.Wish, plan.Plan.Wish);
+        if (plan.Today.CanopyMm.Sd > ReadFirstShare * plan.Today.CanopyMm.Mean)
+            yield return $"What the turf stands at is hardly known (give or take {HeightSpeech.Mm(plan.Today.CanopyMm.Sd)}): read it first, at five spots; all that follows hangs on it.";
         var next = days.FirstOrDefault(d => d.Mow);
         yield return next is null ? $"No mowing is planned in these {days.Count.ToString(CultureInfo.InvariantCulture)} days."
             : next.Date == plan.Today.Date ? $"Mow today at {HeightSpeech.Mm(next.CutMm)}."
             : $"Next mowing {TurfSpeech.Day(next.Date)} at {HeightSpeech.Mm(next.CutMm)}.";
         if (wish.CutMm is not { } cut || plan.Today.CutMm is not { } now || now.Mean <= cut + 0.1) yield break;
         var when = outlook.Earliest is { } on ? $"by about {TurfSpeech.Day(on)}" : "later than this plan looks";
-        if (wish.ByDate is { } by && outlook.CanMeetDate == false)
+        if (wish.ByDate is { } past && past < plan.Today.Date) yield return $"The wished {HeightSpeech.Mm(cut)} was due on {TurfSpeech.Day(past)}; it is reached {when}.";
+        else if (wish.ByDate is { } by && outlook.CanMeetDate == false)
             yield return $"The wished {HeightSpeech.Mm(cut)} cannot be counted on by {TurfSpeech.Day(by)}{(outlook.ByDateProbability is { } p ? $" ({StepSpeech.InHundred(p)})" : "")} without cutting too much at once; it can be reached {when}.";
         else yield return $"The wished {HeightSpeech.Mm(cut)} is reached {when}, in steps of at most half a millimetre.";
     }

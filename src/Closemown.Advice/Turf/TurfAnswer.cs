@@ -21,11 +21,11 @@ public static class TurfAnswer
         {
             ["area"] = t.Ledger.Name,
             ["date"] = Date(t.Date),
-            ["canopyMm"] = StepJson.Q(t.CanopyMm),
-            ["growthMmPerDay"] = StepJson.Q(t.GrowthMm),
+            ["canopyMm"] = Within(t.CanopyMm, 0, double.MaxValue),
+            ["growthMmPerDay"] = Within(t.GrowthMm, 0, double.MaxValue),
             ["fullRateMmPerDay"] = StepJson.Q(E(belief.FullRateMm)),
             ["growthPotential"] = day.Potential,
-            ["stress"] = StepJson.Q(t.Stress),
+            ["stress"] = Within(t.Stress, 0, StressSources.Severe),
             ["stressLevels"] = new JsonObject(Levels.Select((l, i) => KeyValuePair.Create<string, JsonNode?>(l, t.StressLevels[i]))),
             ["et0Mm"] = StepJson.Q(E((day.Et0Mm, day.Et0Mm * (day.Weather.Known ? EtShareSd : EtUnreadShareSd)))),
             ["depletionMm"] = StepJson.Q(E((day.DepletionMm, Math.Max(0.2, day.DepletionMm * DepletionShareSd)))),
@@ -84,10 +84,21 @@ public static class TurfAnswer
     private static IEnumerable<string> Assumed(AreaTrack track)
     {
         if (track.Area.LatitudeDeg is null) yield return "latitude 50° north";
+        if (track.Area.Zone is { } zone && !CivilDay.Knows(zone)) yield return $"time zone: \"{Entries.Spelling.Clip(zone)}\" is not known, so each entry's own offset counts";
         if (track.Area.Species is null) yield return "species: a usual rate of growth";
         if (!track.Area.RootsTold) yield return "root zone: 100 mm of sandy soil";
         if (track.Days.Record.Count == 0) yield return "weather: a usual temperate year";
     }
+
+    /// <summary>A number that cannot lie outside its range: its points are cut at the ends.</summary>
+    internal static JsonObject Within(Height.HeightEstimate e, double low, double high) => new()
+    {
+        ["mean"] = Math.Clamp(e.Mean, low, high),
+        ["sd"] = e.Sd,
+        ["p05"] = Math.Clamp(e.P05, low, high),
+        ["p50"] = Math.Clamp(e.P50, low, high),
+        ["p95"] = Math.Clamp(e.P95, low, high),
+    };
 
     private static Height.HeightEstimate E((double Mean, double Sd) e) => new(e.Mean, e.Sd);
 }

@@ -35,9 +35,9 @@ public static class TurfToday
         var short0 = new JsonObject
         {
             ["area"] = t.AreaName,
-            ["canopyMm"] = StepJson.Q(t.CanopyMm),
-            ["growthMmPerDay"] = StepJson.Q(t.GrowthMm),
-            ["stress"] = StepJson.Q(t.Stress),
+            ["canopyMm"] = TurfAnswer.Within(t.CanopyMm, 0, double.MaxValue),
+            ["growthMmPerDay"] = TurfAnswer.Within(t.GrowthMm, 0, double.MaxValue),
+            ["stress"] = TurfAnswer.Within(t.Stress, 0, StressSources.Severe),
             ["keepOff"] = new JsonArray([.. t.Off.Select(o => (JsonNode)o)]),
         };
         if (t.ShareIfMown is { } share) short0["shareIfMown"] = share.ToJson();

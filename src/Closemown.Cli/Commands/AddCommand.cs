@@ -64,7 +64,8 @@ internal sealed class AddCommand : CliCommand
         var kind = Kinds.Find(name);
         if (kind is null || kind.Name == "void") throw NoKind(name);
         var entry = new TypedEntry(kind, call.Style);
-        ShortForms.Read(entry, call.Parsed.GetValue(What) ?? []);
+        IReadOnlyList<string> words = call.Parsed.GetValue(What) ?? [];
+        ShortForms.Read(entry, kind.Name == "weather" ? WeatherWords.Read(words, DateOnly.FromDateTime(call.Now.DateTime)) : words);
         foreach (var field in call.Parsed.GetValue(Confirm) ?? []) entry.ConfirmNamed(field);
         return entry;
     }

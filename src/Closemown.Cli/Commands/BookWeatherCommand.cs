@@ -52,10 +52,12 @@ internal sealed class BookWeatherCommand : CliCommand
             var read = WeatherFile.Read(file, new() { Columns = ColumnsTold(call), Dates = OneOf(call, Dates, "dmy", "mdy", "ymd"), Units = OneOf(call, Units, "metric", "standard", "tenths") });
             using var open = preview && !File.Exists(call.Location.Path) ? new OpenBook(BookFile.Open(BookFile.InMemory), call) : preview ? call.Read() : call.Write();
             var area = WeatherAreas.Of(call, open.Talk.Desk);
-            DateOnly? forecastFrom = call.Parsed.GetValue(Forecast) ? DateOnly.MinValue : null;
+            // What lies ahead nobody has recorded; a service's own today is a forecast too.
+            var today = area.LocalDate(call.Now);
+            DateOnly? forecastFrom = call.Parsed.GetValue(Forecast) ? DateOnly.MinValue : read.Source == "open-meteo" ? today : today.AddDays(1);
             var entries = read.Days.Entries(area.Name, call.Parsed.GetValue(Named) ?? read.Source, forecastFrom, d => area.At(d, TimeSpan.FromHours(12), new(2000, 1, 1, 0, 0, 0, TimeSpan.Zero)), call.Parsed.GetValue(DayBefore) ? -1 : 0, call.Parsed.GetValue(Confirmed));
             if (preview) return Previewed(call, read, entries.Take(Shown).ToList());
-            return Told(call, read, area.Name, Stored(open.Book, entries));
+            return Told(call, read, area.Name, Stored(open.Book, entries, call.Now));
         }
         catch (WeatherException fault)
         {
@@ -65,10 +67,11 @@ internal sealed class BookWeatherCommand : CliCommand
 
     /// <summary>Puts entries in, some thousands in one go.</summary>
     /// <returns>How many are new, and how many were there.</returns>
-    internal static (int Added, int There) Stored(IEntryStore book, IEnumerable<Entry> entries)
+    internal static (int Added, int There) Stored(IEntryStore book, IEnumerable<Entry> entries, DateTimeOffset now)
     {
         int added = 0, there = 0;
-        foreach (var chunk in entries.Chunk(Batch))
+        var known = WeatherKnown.Of(book.ReadWeather());
+        foreach (var chunk in entries.Select(e => known.Corrected(e, now)).Chunk(Batch).Select(c => c.OfType<Entry>().ToArray()))
         {
             foreach (var result in book.AppendAll(chunk, allOrNone: false))
             {
@@ -76,7 +79,7 @@ internal sealed class BookWeatherCommand : CliCommand
                 else there++;
             }
         }
-        return (added, there);
+        return (added, there + known.Same);
     }
 
     private static int Previewed(Call call, WeatherFileRead read, List<Entry> first)

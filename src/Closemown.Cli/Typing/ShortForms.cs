@@ -32,7 +32,7 @@ internal static class ShortForms
         ["canopy"] = "canopy 5mm --how ruler --when after",
         ["look"] = "look pale clean",
         ["clippings"] = "clippings 12",
-        ["weather"] = "weather date=2026-05-03 tMin=4 tMax=15",
+        ["weather"] = "weather 4..15 rain 3",
         ["water"] = "water 5",
         ["feed"] = "feed 1.5",
         ["treat"] = "treat \"growth regulator\" label=\"as printed\"",

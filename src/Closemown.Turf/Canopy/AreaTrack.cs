@@ -187,7 +187,7 @@ public sealed class AreaTrack
         Advance(e.At);
         Last ??= e.At;
         Base.Look(e);
-        foreach (var r in StressLook.Of(e)) p = Math.Min(p ?? 1, Read(r));
+        foreach (var r in StressLook.Of(e)) p = Math.Min(p ?? 1, Read(r, doubtful: false));
         if (e.Number("scalpPct") is > 0 and var pct) Move(CanopySteps.Hurt(Math.Min(MostScalpStress, ScalpStress * pct)), e.At, null);
         LastLook = e;
         return p;
@@ -202,11 +202,11 @@ public sealed class AreaTrack
 
     private Entry? OfMowing(Entry e) => LastMowing is { } m && (e.At - m.At).TotalHours <= OfMowingHours ? m : null;
 
-    private double Read(LinearReading r)
+    private double Read(LinearReading r, bool doubtful = true)
     {
         var p = r.Surprise(Running);
         // What the eye calls usual, or a box half emptied, may be far off: an odd one counts for less.
-        Observe(p < OddBelow ? r with { Sd = r.Sd * OddFactor } : r);
+        Observe(doubtful && p < OddBelow ? r with { Sd = r.Sd * OddFactor } : r);
         return p;
     }
 

@@ -38,6 +38,8 @@ internal static class NamedColumns
             if (cells.All(c => c.Length == 0)) continue;
             Take(table, cells, line + at + 1, columns, delimiter != ',', options.Dates);
         }
+        if (columns.Fields.Exists(f => f.Field == WeatherField.WindMs) && !columns.Fields.Exists(f => f.Field == WeatherField.WindHeightM))
+            table.Notes.Add("Wind is taken as read 2 m above the ground: a column of windHeightM tells another height.");
         if (table.Count == 0) throw new WeatherException("No row has a day and a value.", "Look whether days and numbers stand under the headers.");
         return table;
     }

@@ -83,7 +83,7 @@ public sealed class WeatherTable
             if (entry is not null) return entry;
             // One value that cannot be takes none of the others with it.
             if (faults.Select(f => WeatherFields.Find(f.Field)).FirstOrDefault(f => f is not null) is not { } field) throw new WeatherException(faults[0].Message, faults[0].Remedy);
-            Drop(faults[0].Code == FaultCodes.Implausible ? $"{WeatherFields.Name(field)}: not plausible ({values[(int)field].ToString("0.##", CultureInfo.InvariantCulture)}); --confirmed takes such values" : $"{WeatherFields.Name(field)}: cannot be", date.DayNumber);
+            Drop(faults[0].Code == FaultCodes.Implausible ? $"{WeatherFields.Name(field)}: not plausible ({values[(int)field].ToString("0.##", CultureInfo.InvariantCulture)}); --confirmed takes such values" : $"{WeatherFields.Name(field)}: cannot be", 0);
             values[(int)field] = double.NaN;
         }
     }

@@ -199,7 +199,7 @@ public sealed class ConversationTests
     [InlineData("""{"kind":"clicks","left":40}""", "implausible", "left")]
     [InlineData("""{"ask":"why","id":"next-1-00000000-x"}""", "unknown-id", "id")]
     [InlineData("""{"ask":"nxt"}""", "unknown-question", "ask")]
-    [InlineData("""{"ask":"plan"}""", "unknown-question", "ask")]
+    [InlineData("""{"ask":"plan","days":0}""", "bad-value", "days")]
     [InlineData("""{"ask":"turf","date":"soon"}""", "bad-value", "date")]
     [InlineData("""{"ask":"next","aim":{"benchMm":600}}""", "bad-value", "benchMm")]
     [InlineData("""{"ask":"height","area":5}""", "bad-value", "area")]

@@ -44,8 +44,8 @@ public sealed class TurfDaysTests
     public void Days_nobody_read_are_as_usual_and_said_to_be_uncertain()
     {
         var days = Days(new AreaBook().Weather(-10, 10, 9, 17));
-        Assert.Equal(0, days.On(AreaBook.Day(5)).GrowthSd);
-        Assert.True(days.On(AreaBook.Day(15)).GrowthSd > 0.02);
+        Assert.Equal(AreaDefaults.FormShareSd, days.On(AreaBook.Day(5)).GrowthSd, 1e-12);
+        Assert.True(days.On(AreaBook.Day(15)).GrowthSd > days.On(AreaBook.Day(5)).GrowthSd + 0.02);
         Assert.False(days.On(AreaBook.Day(15)).Weather.Known);
     }
 

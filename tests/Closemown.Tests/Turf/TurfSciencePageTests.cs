@@ -10,7 +10,7 @@ public sealed class TurfSciencePageTests
     private static readonly string Page = File.ReadAllText(Path.Combine(DocsFolder.Find(), "turf-science.md"));
 
     /// <summary>What is no published formula: docs/model-turf.md tells of it.</summary>
-    private static readonly Type[] Models = [typeof(AreaDefaults), typeof(CanopyLayout), typeof(DiseaseRisk), typeof(FrostOutlook), typeof(GroundState)];
+    private static readonly Type[] Models = [typeof(AreaDefaults), typeof(CanopyLayout), typeof(DiseaseRisk), typeof(FrostOutlook), typeof(GroundState), typeof(PlanLimits), typeof(PersonDays), typeof(TurfFutures), typeof(CivilDay), typeof(MowingPlanner)];
 
     /// <summary>Formulas: static classes, and records that reckon.</summary>
     public static TheoryData<string> Formulas =>
