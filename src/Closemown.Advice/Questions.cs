@@ -210,7 +210,7 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
             ["ok"] = true,
             ["today"] = new JsonObject
             {
-                ["now"] = TurfToday.Now(turf, first.Advice is null ? null : Short(first.Unit, first.Advice), phrasing),
+                ["now"] = TurfToday.Now(desk, turf, first.Advice is null ? null : Short(first.Unit, first.Advice), phrasing),
                 ["turf"] = new JsonArray([.. turf.Select(t => (JsonNode)TurfToday.Json(desk, t))]),
                 ["next"] = new JsonArray([.. steps.Where(s => s.Unit != first.Unit).Select(s => (JsonNode)Short(s.Unit, s.Advice))]),
                 ["steel"] = new JsonArray([.. steps.Select(s => (JsonNode)new JsonObject

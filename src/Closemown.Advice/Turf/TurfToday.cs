@@ -54,18 +54,22 @@ public static class TurfToday
     }
 
     /// <summary>The one thing to do now: a step at the bench goes first; else what the plan says of today.</summary>
+    /// <param name="desk">The entries.</param>
     /// <param name="plans">Plans of all areas.</param>
     /// <param name="bench">The step that the steel asks for; null where there is no unit.</param>
     /// <param name="phrasing">The person's words.</param>
-    public static JsonObject? Now(IReadOnlyList<AreaPlan> plans, JsonObject? bench, Phrasing phrasing)
+    public static JsonObject? Now(Desk desk, IReadOnlyList<AreaPlan> plans, JsonObject? bench, Phrasing phrasing)
     {
+        ArgumentNullException.ThrowIfNull(desk);
         ArgumentNullException.ThrowIfNull(plans);
         ArgumentNullException.ThrowIfNull(phrasing);
         if (plans.Count == 0 || (bench is not null && (string?)bench["do"] != "mow")) return bench;
         if (plans.FirstOrDefault(p => p.Plan.Days[0].Mow) is { } today)
         {
-            var step = bench ?? new JsonObject { ["do"] = "mow", ["takesMinutes"] = today.Plan.Days[0].Minutes, ["expect"] = new JsonObject(), ["then"] = new JsonArray() };
+            var unit = today.Today.CutMm?.Unit;
+            var step = (unit is null || (string?)bench?["unit"] == unit ? bench : null) ?? new JsonObject { ["do"] = "mow", ["takesMinutes"] = today.Plan.Days[0].Minutes, ["expect"] = new JsonObject(), ["then"] = new JsonArray() };
             step["area"] = today.Today.AreaName;
+            if (unit is not null) step["benchMm"] = Math.Round(desk.Height(unit).SetBenchMm(today.Plan.Days[0].CutMm, today.Today.AreaName).Mean, 3);
             step["cutMm"] = Math.Round(today.Plan.Days[0].CutMm, 3);
             step["say"] = phrasing.Say(PlanSpeech.Summary(today).First());
             step["cautions"] = Joined(step["cautions"], PlanSpeech.StandOnIt.Select(phrasing.Say));

@@ -35,7 +35,7 @@ internal sealed class BookWeatherCommand : CliCommand
         ];
         Details = ["Recognised by what is in it: GHCN-Daily (one element or one day a row), Open-Meteo CSV and JSON, and any table with a column of days and columns by name. docs/weather.md tells more."];
         Arguments.Add(Source);
-        foreach (var option in (Option[])[CommonOptions.Area, Named, Columns, Dates, Units, DayBefore, Forecast, Confirmed, Preview]) Options.Add(option);
+        foreach (var option in (Option[])[CommonOptions.Area, Named, Columns, Dates, Units, DayBefore, Forecast, Confirmed, Preview, CommonOptions.At]) Options.Add(option);
         Subcommands.Add(new WeatherGetCommand());
         Subcommands.Add(new WeatherShowCommand());
         Subcommands.Add(new WeatherGapsCommand());

@@ -17,7 +17,7 @@ internal sealed class WeatherGetCommand : CliCommand
     {
         Examples = [("closemown settings weatherFetch on", "switch it on: latitude and longitude of the area are sent, to two decimals"), ("closemown book weather get --area green", "two weeks back, ten days ahead")];
         Details = ["What is fetched are values of a weather model for a square of some kilometres, not of your lawn. Data of Open-Meteo.com, licence CC BY 4.0."];
-        foreach (var option in (Option[])[CommonOptions.Area, Past, Ahead]) Options.Add(option);
+        foreach (var option in (Option[])[CommonOptions.Area, Past, Ahead, CommonOptions.At]) Options.Add(option);
     }
 
     public override int Do(Call call)
