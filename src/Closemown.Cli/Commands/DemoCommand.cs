@@ -8,7 +8,7 @@ namespace Closemown.Cli;
 /// <summary>An invented mower's book, and what its owner would see today.</summary>
 internal sealed class DemoCommand : CliCommand
 {
-    private const string FileName = "ferncombe.jsonl";
+    private static readonly string[] FileNames = ["ferncombe.jsonl", "ferncombe-weather.jsonl"];
 
     public DemoCommand() : base("demo", "see it at work on an invented mower; nothing of yours is touched")
     {
@@ -19,8 +19,9 @@ internal sealed class DemoCommand : CliCommand
     {
         var path = Path.Combine(Directory.CreateTempSubdirectory("closemown-demo-").FullName, BookLocation.FileName);
         using var book = BookFile.Open(path);
-        using (var lines = File.OpenRead(Path.Combine(AppContext.BaseDirectory, "demo", FileName)))
+        foreach (var name in FileNames)
         {
+            using var lines = File.OpenRead(Path.Combine(AppContext.BaseDirectory, "demo", name));
             var report = Importer.Read(lines, book, new ImportOptions { AllOrNone = true });
             if (!report.Ok) throw CliFault.Refused($"The invented book has a fault in {report.Faults[0]}", "This is a fault of the program.");
         }
@@ -31,6 +32,10 @@ internal sealed class DemoCommand : CliCommand
         {
             var answer = new JsonObject { ["ok"] = true, ["invented"] = true, ["book"] = path };
             foreach (var ask in (string[])["next", "steel", "height", "today"]) answer[ask] = open.Ask(new JsonObject { ["ask"] = ask, ["unit"] = unit })[ask]!.DeepClone();
+            if (open.Desk.Areas.FirstOrDefault() is { } area)
+            {
+                foreach (var ask in (string[])["turf", "plan"]) answer[ask] = open.Ask(new JsonObject { ["ask"] = ask, ["area"] = area })[ask]!.DeepClone();
+            }
             call.Screen.Line(Conversation.Text(answer));
             return ExitCodes.Done;
         }
@@ -61,6 +66,12 @@ internal sealed class DemoCommand : CliCommand
             var wish = open.Desk.Standing.LastOrDefault(e => e.Is("wish"));
             HeightCommand.Tell(call, open, unit, wish?.Area, null, wish?.Number("cutMm"), wet: false, draw: true);
         }
+        foreach (var plan in TurfToday.All(open.Desk, at))
+        {
+            screen.Line();
+            screen.Line(screen.Ink(Tone.Strong, "Its turf"));
+            foreach (var line in TurfSpeech.Of(plan.Today).Concat(PlanSpeech.Summary(plan)).SelectMany(s => Wrap.Text(new Phrasing(call.Style).Say(s), screen.Width))) screen.Line(line);
+        }
         screen.Line();
         screen.Line(screen.Ink(Tone.Strong, "To start your own book"));
         var called = call.Around.Called;
@@ -69,6 +80,8 @@ internal sealed class DemoCommand : CliCommand
         screen.Line($"  {called} next");
         screen.Line($"  {called} add gauge 5.1 5.2");
         screen.Line($"  {called} height --cut 4mm");
+        screen.Line($"  {called} add area green --m2 200 --lat 51.5");
+        screen.Line($"  {called} plan");
     }
 
     private static string Day(DateTimeOffset at) => at.ToString("d MMM yyyy", System.Globalization.CultureInfo.InvariantCulture);
