@@ -22,16 +22,16 @@ public static class AreaDefaults
     public const double RateShareSd = 0.48;
 
     /// <summary>How far growth strays from its pattern for weeks on end, as a share of the full rate, and for how long, days.</summary>
-    public const double SpellShareSd = 0.35;
+    public const double SpellShareSd = 0.4;
 
     /// <inheritdoc cref="SpellShareSd"/>
     public const double SpellDays = 14;
 
     /// <summary>Spread of one day's growth, as a share: a factor of 1.25 either way, and a little more for what the day brings unseen.</summary>
-    public const double DayShareSd = 0.25;
+    public const double DayShareSd = 0.28;
 
     /// <summary>How far the water balance may misjudge how much the roots lack, as a share of what it takes away; and how far the form of growth may be off on any day, as a share of the full rate.</summary>
-    public const double DryShareSd = 0.7, FormShareSd = 0.07;
+    public const double DryShareSd = 0.7, FormShareSd = 0.12;
 
     /// <summary>More growth a gram of nitrogen per m² still at work brings, as a share of the full rate: mean and spread.</summary>
     public const double FeedShare = 0.12, FeedShareSd = 0.1;
