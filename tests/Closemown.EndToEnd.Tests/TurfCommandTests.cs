@@ -15,7 +15,7 @@ public sealed class TurfCommandTests
         File.WriteAllLines(days, ["date,Min temp (C),Max temp (C),Rain (mm)", .. Enumerable.Range(0, 50).Select(d => $"{new DateOnly(2026, 4, 1).AddDays(d):yyyy-MM-dd},9,19,3")]);
         try
         {
-            Assert.Equal(0, bench.Run("add", "area", "grass=cool", "m2=200", "lat=51.5", "--area", "green", "--at", "2026-04-01T08:00+01:00").Exit);
+            Assert.Equal(0, bench.Run("add", "area", "green", "--grass", "cool", "--m2", "200", "--lat", "51.5", "--at", "2026-04-01T08:00+01:00").Exit);
             Assert.Equal(0, bench.Run("add", "wish", "5mm", "weekdays=tue,fri", "--area", "green", "--at", "2026-04-01T08:10+01:00").Exit);
             var read = bench.Run("book", "weather", days, "--area", "green", "--at", At);
             Assert.Contains("50 new in the weather of green", read.Out, StringComparison.Ordinal);
@@ -91,7 +91,7 @@ public sealed class TurfCommandTests
     [InlineData("turf --area gren", 1, "Did you mean \"green\"?")]
     [InlineData("turf --date soon", 1, "2026-05-03")]
     [InlineData("plan --days 100", 2, "1 to 60")]
-    [InlineData("book weather get --area green", 1, "weatherFetch on")]
+    [InlineData("book weather get --area green", 1, "settings set weatherFetch on")]
     [InlineData("book weather missing.csv --area green", 1, "no file")]
     public void What_cannot_be_done_says_what_to_do(string typed, int exit, string says)
     {

@@ -39,10 +39,10 @@ internal sealed class AddCommand : CliCommand
 
     public override int Do(Call call)
     {
-        var entry = Typed(call);
+        var entry = Typed(call, out var named);
         SlipAsked.Settle(entry, call.Screen, Asking.Of(call), f => f.Name);
         using var open = call.Write();
-        var answer = Put(open, Envelope(call, open, entry.Json()), out var taken);
+        var answer = Put(open, Envelope(call, open, entry.Json(), named), out var taken);
         if (call.Json) call.Screen.Line(Conversation.Text(answer));
         else Tell(call, open, taken);
         return ExitCodes.Done;
@@ -57,14 +57,17 @@ internal sealed class AddCommand : CliCommand
         return answer;
     }
 
-    private static TypedEntry Typed(Call call)
+    private static TypedEntry Typed(Call call, out string? named)
     {
+        named = null;
         var name = call.Parsed.GetValue(Kind);
         if (name is null) throw CliFault.Usage("add needs to know what.", "Write it like closemown add paper-cut cuts cuts folds; closemown add --help lists the kinds.");
         var kind = Kinds.Find(name);
         if (kind is null || kind.Name == "void") throw NoKind(name);
         var entry = new TypedEntry(kind, call.Style);
         IReadOnlyList<string> words = call.Parsed.GetValue(What) ?? [];
+        // "add area green …": an area has no loose words of its own but its kind of grass, so the first one is its name.
+        if (kind.Name == "area" && words is [var first, ..] && first is not ("cool" or "warm") && !first.StartsWith('-') && !first.Contains('=', StringComparison.Ordinal)) (named, words) = (first, [.. words.Skip(1)]);
         ShortForms.Read(entry, kind.Name == "weather" ? WeatherWords.Read(words, DateOnly.FromDateTime(call.Now.DateTime)) : words);
         foreach (var field in call.Parsed.GetValue(Confirm) ?? []) entry.ConfirmNamed(field);
         return entry;
@@ -77,12 +80,13 @@ internal sealed class AddCommand : CliCommand
         return CliFault.Refused($"There is no kind \"{Spelling.Clip(name)}\".", near is not null ? $"Did you mean \"{near}\"?" : $"Kinds are {string.Join(", ", Kinds.All.Select(k => k.Name))}.");
     }
 
-    private static JsonObject Envelope(Call call, OpenBook open, JsonObject json)
+    private static JsonObject Envelope(Call call, OpenBook open, JsonObject json, string? named)
     {
         var kind = Kinds.Get(json["kind"]!.GetValue<string>());
         if (call.Parsed.GetValue(CommonOptions.Unit) is { } unit) json["unit"] = unit;
         else if (kind.Belongs == Belongs.Unit) json["unit"] = call.UnitOf(open.Talk);
         if (call.Parsed.GetValue(CommonOptions.Area) is { } area) json["area"] = area;
+        else if (named is not null) json["area"] = named;
         if (call.Parsed.GetValue(CommonOptions.At) is not null) json["at"] = EntryTime.Write(call.Now);
         if (call.Parsed.GetValue(By) is { } by) json["by"] = by;
         if (call.Parsed.GetValue(Note) is { } note) json["note"] = note;

@@ -15,7 +15,7 @@ internal sealed class WeatherGetCommand : CliCommand
 
     public WeatherGetCommand() : base("get", "fetch forecast and past days from a public weather service; only when switched on in the settings")
     {
-        Examples = [("closemown settings weatherFetch on", "switch it on: latitude and longitude of the area are sent, to two decimals"), ("closemown book weather get --area green", "two weeks back, ten days ahead")];
+        Examples = [("closemown settings set weatherFetch on", "switch it on: place (two decimals) and time zone of the area are sent"), ("closemown book weather get --area green", "two weeks back, ten days ahead")];
         Details = ["What is fetched are values of a weather model for a square of some kilometres, not of your lawn. Data of Open-Meteo.com, licence CC BY 4.0."];
         foreach (var option in (Option[])[CommonOptions.Area, Past, Ahead, CommonOptions.At]) Options.Add(option);
     }
@@ -23,7 +23,7 @@ internal sealed class WeatherGetCommand : CliCommand
     public override int Do(Call call)
     {
         if (!call.Preferences.WeatherFetch)
-            throw CliFault.Refused("Fetching weather is switched off.", $"Switch it on with {call.Around.Called} settings weatherFetch on. Then latitude and longitude of the area, to two decimals, are sent to {call.Preferences.WeatherUrl.Host} at each call, and nothing else.");
+            throw CliFault.Refused("Fetching weather is switched off.", $"Switch it on with {call.Around.Called} settings set weatherFetch on. Then latitude and longitude of the area, to two decimals, and its time zone are sent to {call.Preferences.WeatherUrl.Host} at each call, and nothing else.");
         int past = call.Parsed.GetValue(Past) ?? 14, ahead = call.Parsed.GetValue(Ahead) ?? 10;
         if (past is < 0 or > 92 || ahead is < 1 or > 16) throw CliFault.Usage("So many days are not to be had.", "--days-past may be 0 to 92, --days-ahead 1 to 16.");
         using var open = call.Write();
@@ -32,7 +32,7 @@ internal sealed class WeatherGetCommand : CliCommand
             throw CliFault.Refused($"Where {area.Name} lies is not in the book.", $"Enter it: {call.Around.Called} add area {area.Name} --lat 51.5 --lon -0.9");
         try
         {
-            using var client = new HttpClient { Timeout = Timeout.InfiniteTimeSpan };
+            using var client = new HttpClient(new HttpClientHandler { AllowAutoRedirect = false }) { Timeout = Timeout.InfiniteTimeSpan };
             var service = new WeatherService(client, call.Preferences.WeatherTry, call.Preferences.WeatherTry / 20);
             var days = service.Fetch(new(call.Preferences.WeatherUrl, lat, lon, area.Zone, past, ahead)).GetAwaiter().GetResult();
             var today = area.LocalDate(call.Now);
