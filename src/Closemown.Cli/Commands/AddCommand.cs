@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using Closemown.Entries;
@@ -39,10 +40,10 @@ internal sealed class AddCommand : CliCommand
 
     public override int Do(Call call)
     {
-        var entry = Typed(call, out var named);
+        var entry = Typed(call);
         SlipAsked.Settle(entry, call.Screen, Asking.Of(call), f => f.Name);
         using var open = call.Write();
-        var answer = Put(open, Envelope(call, open, entry.Json(), named), out var taken);
+        var answer = Put(open, Envelope(call, open, entry.Json(), entry), out var taken);
         if (call.Json) call.Screen.Line(Conversation.Text(answer));
         else Tell(call, open, taken);
         return ExitCodes.Done;
@@ -57,42 +58,55 @@ internal sealed class AddCommand : CliCommand
         return answer;
     }
 
-    private static TypedEntry Typed(Call call, out string? named)
+    private static TypedEntry Typed(Call call)
     {
-        named = null;
         var name = call.Parsed.GetValue(Kind);
         if (name is null) throw CliFault.Usage("add needs to know what.", "Write it like closemown add paper-cut cuts cuts folds; closemown add --help lists the kinds.");
-        var kind = Kinds.Find(name);
-        if (kind is null || kind.Name == "void") throw NoKind(name);
-        var entry = new TypedEntry(kind, call.Style);
-        IReadOnlyList<string> words = call.Parsed.GetValue(What) ?? [];
-        // "add area green …": an area has no loose words of its own but its kind of grass, so the first one is its name.
-        if (kind.Name == "area" && words is [var first, ..] && first is not ("cool" or "warm") && !first.StartsWith('-') && !first.Contains('=', StringComparison.Ordinal)) (named, words) = (first, [.. words.Skip(1)]);
-        ShortForms.Read(entry, kind.Name == "weather" ? WeatherWords.Read(words, DateOnly.FromDateTime(call.Now.DateTime)) : words);
+        if (KindNames.Find(name) is not var (kind, implied)) throw KindNames.None(name);
+        if (kind.Name == "void") throw CliFault.Refused("A void is entered by another command.", "Write closemown undo ID.");
+        var today = DateOnly.FromDateTime(call.Now.DateTime);
+        var entry = new TypedEntry(kind, call.Style, new BookNames(() => Names(call)), today);
+        IReadOnlyList<string> words = [.. implied, .. call.Parsed.GetValue(What) ?? []];
+        // "add area green …", "add unit mower …": what is described is named first.
+        if (kind.Name is "area" or "unit" && words is [{ Length: > 0 } first, ..] && char.IsLetter(first[0]) && !first.Contains('=', StringComparison.Ordinal) && !LooseWords.Known(kind).Contains(first, StringComparer.OrdinalIgnoreCase) && FieldNames.Find(kind, first) is null)
+        {
+            if (kind.Name == "area") entry.Area = first;
+            else entry.Unit = first;
+            words = [.. words.Skip(1)];
+        }
+        // "add wish 4mm --by 2026-05-01": nobody is called that.
+        if (kind.Name == "wish" && call.Parsed.GetValue(By) is { } by && DayTyped.Read([by], 0, today, ahead: true, out _) > 0) entry.Set(kind.Fields[kind.IndexOf("byDate")], by);
+        ShortForms.Read(entry, kind.Name == "weather" ? WeatherWords.Read(words, today, call.Style) : words);
         foreach (var field in call.Parsed.GetValue(Confirm) ?? []) entry.ConfirmNamed(field);
         return entry;
     }
 
-    private static CliFault NoKind(string name)
+    private static (IReadOnlyList<string>, IReadOnlyList<string>) Names(Call call)
     {
-        if (name == "void") return CliFault.Refused("A void is entered by another command.", "Write closemown undo ID.");
-        var near = Spelling.Nearest(name, Kinds.All.Select(k => k.Name));
-        return CliFault.Refused($"There is no kind \"{Spelling.Clip(name)}\".", near is not null ? $"Did you mean \"{near}\"?" : $"Kinds are {string.Join(", ", Kinds.All.Select(k => k.Name))}.");
+        if (!File.Exists(call.Location.Path)) return ([], []);
+        using var open = call.Read();
+        return ([.. open.Desk.Standing.Select(e => e.Area).OfType<string>().Distinct()], [.. open.Desk.Units]);
     }
 
-    private static JsonObject Envelope(Call call, OpenBook open, JsonObject json, string? named)
+    private static JsonObject Envelope(Call call, OpenBook open, JsonObject json, TypedEntry entry)
     {
-        var kind = Kinds.Get(json["kind"]!.GetValue<string>());
-        if (call.Parsed.GetValue(CommonOptions.Unit) is { } unit) json["unit"] = unit;
-        else if (kind.Belongs == Belongs.Unit) json["unit"] = call.UnitOf(open.Talk);
-        if (call.Parsed.GetValue(CommonOptions.Area) is { } area) json["area"] = area;
-        else if (named is not null) json["area"] = named;
-        if (call.Parsed.GetValue(CommonOptions.At) is not null) json["at"] = EntryTime.Write(call.Now);
-        if (call.Parsed.GetValue(By) is { } by) json["by"] = by;
+        if ((call.Parsed.GetValue(CommonOptions.Unit) ?? entry.Unit) is { } unit) json["unit"] = Same("unit", unit, entry.Unit);
+        else if (entry.Kind.Belongs == Belongs.Unit) json["unit"] = call.UnitOf(open.Talk);
+        if ((call.Parsed.GetValue(CommonOptions.Area) ?? entry.Area) is { } area) json["area"] = Same("area", area, entry.Area);
+        if (call.Parsed.GetValue(CommonOptions.At) is { } at)
+        {
+            if (entry.Day is not null && !TimeOnly.TryParse(at, CultureInfo.InvariantCulture, out _)) throw CliFault.Refused("The day is given twice.", "Give it once: --at, or among the words.");
+            json["at"] = EntryTime.Write(entry.Day is { } told ? call.On(told, TimeOnly.FromDateTime(call.Now.DateTime)) : call.Now);
+        }
+        else if (entry.Day is { } day && day != entry.Today) json["at"] = EntryTime.Write(call.On(day, new TimeOnly(12, 0)));
+        if (call.Parsed.GetValue(By) is { } by && !(entry.Kind.Name == "wish" && DayTyped.Read([by], 0, entry.Today!.Value, ahead: true, out _) > 0)) json["by"] = by;
         if (call.Parsed.GetValue(Note) is { } note) json["note"] = note;
         if (call.Parsed.GetValue(Voids) is { } voids) json["voids"] = EntryPick.Find(open, voids).Id.ToString("D");
         return json;
     }
+
+    private static string Same(string what, string name, string? said) =>
+        said is null || said == name ? name : throw CliFault.Refused($"The words name the {what} {said}, the option {name}.", "Name one.");
 
     private static void Tell(Call call, OpenBook open, Entry taken)
     {

@@ -63,6 +63,9 @@ internal sealed class Call
         throw CliFault.Refused($"The book has no unit \"{Spelling.Clip(named)}\".", near is null ? $"It has {string.Join(", ", units)}." : $"Did you mean \"{near}\"?");
     }
 
+    /// <summary>A clock time of a day here.</summary>
+    public DateTimeOffset On(DateOnly day, TimeOnly clock) => TimeTyped.Read($"{day:yyyy-MM-dd} {clock:HH:mm}", Around.Time);
+
     private DateTimeOffset Clock()
     {
         var now = Around.Time.GetLocalNow();

@@ -19,7 +19,7 @@ internal sealed class HelpText(Surroundings around) : SynchronousCommandLineActi
     {
         var command = parseResult.CommandResult.Command;
         var kind = command is AddCommand ? parseResult.GetValue(AddCommand.Kind) : null;
-        foreach (var line in kind is not null && Entries.Kinds.Find(kind) is { } known ? KindHelp.Lines(known, around.Screen.Width) : Lines(command, around.Screen.Width)) around.Screen.Line(line);
+        foreach (var line in kind is not null && KindNames.Find(kind) is var (known, _) ? KindHelp.Lines(known, around.Screen.Width) : Lines(command, around.Screen.Width)) around.Screen.Line(line);
         return ExitCodes.Done;
     }
 

@@ -18,6 +18,9 @@ internal static class EntryWords
     /// <summary>"3 May 2026, 10:30".</summary>
     public static string When(DateTimeOffset at) => at.ToString("d MMM yyyy, HH:mm", CultureInfo.InvariantCulture);
 
+    /// <summary>"3 May 2026".</summary>
+    public static string Day(DateOnly day) => day.ToString("d MMM yyyy", CultureInfo.InvariantCulture);
+
     private static string? Field(Entry e, FieldSpec f, WritingStyle style)
     {
         if (e[e.Kind.IndexOf(f.Name)] is not { } value) return null;

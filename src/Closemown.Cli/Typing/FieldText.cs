@@ -34,6 +34,8 @@ internal static class FieldText
                 return new(JsonValue.Create(Word(field, text) ?? throw NoWord(field, text)), null, null);
             case FieldForm.Text or FieldForm.Date:
                 return new(JsonValue.Create(text), null, null);
+            case FieldForm.Words when field.Name == "weekdays" && WeekdayWords.Days(text) is { } days:
+                return new(new JsonArray([.. days.Select(d => (JsonNode)JsonValue.Create(d))]), null, null);
             case FieldForm.Words:
                 return new(new JsonArray([.. Parts(text, style).Select(p => (JsonNode)JsonValue.Create(Word(field, p) ?? throw NoWord(field, p)))]), null, null);
             case FieldForm.Texts or FieldForm.Dates:

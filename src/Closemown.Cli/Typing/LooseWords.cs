@@ -2,31 +2,48 @@ using Closemown.Entries;
 
 namespace Closemown.Cli;
 
-/// <summary>Words and numbers without a field's name: each goes to the next field that can take it.</summary>
+/// <summary>Words and numbers without a field's name, in any order: each goes to the next field that can take it.</summary>
 internal sealed class LooseWords(TypedEntry entry)
 {
+    /// <summary>Words that say nothing of a field.</summary>
+    private static readonly string[] Fillers = ["on", "the", "at", "of", "from", "for", "with", "and", "to", "a", "an", "per", "in", "mowing", "over", "it", "is", "tips", "colour", "color", "high", "tall", "&", "nitrogen", "n"];
+
     private readonly KindSpec kind = entry.Kind;
     private int next;
 
-    public void Place(IReadOnlyList<string> tokens)
+    /// <summary>The words that a kind knows, for hints.</summary>
+    public static IEnumerable<string> Known(KindSpec kind) =>
+        kind.Fields.SelectMany(f => f.Words).Concat(kind.Fields.Where(f => f.Form == FieldForm.Flag).Select(f => f.Name)).Concat(FieldNames.Said(kind)).Distinct();
+
+    public void Place(IReadOnlyList<string> words)
     {
-        if (kind.Name == "clicks" && tokens.Count == 1 && entry.Count == 0)
-            throw CliFault.Refused($"\"{tokens[0]}\" does not say which side.", "Write both, left then right: closemown add clicks 1 1; or one: closemown add clicks left=1.");
-        foreach (var token in Joined(tokens))
-        {
-            if (token == "-") next++;
-            else if (Field(token) is { } field) Put(field, token);
-            else throw NoPlace(token);
-        }
+        if (kind.Name == "clicks" && words.Count == 1 && entry.Count == 0)
+            throw CliFault.Refused($"\"{words[0]}\" does not say which side.", "Write both, left then right: closemown add clicks 1 1; or one: closemown add clicks left=1.");
+        if (TextWords.Place(entry, words)) return;
+        for (var at = 0; at < words.Count;) at += Take(words, at);
     }
 
-    /// <summary>Where a text is wanted, words typed without quotes belong together.</summary>
-    private IReadOnlyList<string> Joined(IReadOnlyList<string> tokens) => kind.Name is "rebuild" or "treat" && tokens.Count > 1 ? [string.Join(' ', tokens)] : tokens;
-
-    private void Put(FieldSpec field, string token)
+    private int Take(IReadOnlyList<string> words, int at)
     {
-        entry.Set(field, field.Form == FieldForm.Flag ? "yes" : token);
-        next = kind.IndexOf(field.Name) + 1;
+        var word = words[at];
+        if (word == "-")
+        {
+            next++;
+            return 1;
+        }
+        if (WishWords.Take(entry, words, at) is > 0 and var wish) return wish;
+        if (ElementWords.Take(entry, words, at) is > 0 and var element) return element;
+        if (Sayings.Take(entry, words, at) is > 0 and var said) return said;
+        if (NamedWords.Take(entry, words, at) is > 0 and var named) return named;
+        if (Field(word) is { } field)
+        {
+            entry.Set(field, field.Form == FieldForm.Flag ? "yes" : word);
+            next = kind.IndexOf(field.Name) + 1;
+            return 1;
+        }
+        if (PlaceWords.Take(entry, words, at) is > 0 and var place) return place;
+        if (kind.Belongs is Belongs.Area or Belongs.UnitAndArea && (Fillers.Contains(word, StringComparer.OrdinalIgnoreCase) || (word is "day" or "days" && kind.Name == "wish"))) return 1;
+        throw NoPlace.Of(entry, words, at);
     }
 
     private FieldSpec? Field(string token)
@@ -38,23 +55,18 @@ internal sealed class LooseWords(TypedEntry entry)
         {
             if (kind.Name == "strip" && token.All(c => char.IsDigit(c) || c is '.' or ','))
                 throw CliFault.Refused($"\"{token}\" may be µm or g/m².", $"Write {token}gsm for what the packet says, or {token}um for what was measured.");
-            if (ahead.FirstOrDefault(f => f.Form is FieldForm.Number or FieldForm.Whole or FieldForm.HalfSteps or FieldForm.NumberOrNumbers or FieldForm.Numbers && NumberText.TryRead(f, token.Split(',', ';')[0], entry.Style, out _, out _)) is { } number)
-                return number;
+            if (ahead.FirstOrDefault(f => Takes(f, token)) is { } number) return number;
         }
-        return ahead.FirstOrDefault(f => f.Form is FieldForm.Text or FieldForm.Texts && (f.Required || kind.Name is "rebuild" or "treat"));
+        return ahead.FirstOrDefault(f => f.Form is FieldForm.Text or FieldForm.Texts && f.Required);
     }
+
+    /// <summary>Whether a number without a name may go to a field. Of the weather only the two temperatures may; the rest must be named or carry its unit.</summary>
+    private bool Takes(FieldSpec f, string token) =>
+        f.Form is FieldForm.Number or FieldForm.Whole or FieldForm.HalfSteps or FieldForm.NumberOrNumbers or FieldForm.Numbers
+        && NumberText.TryRead(f, token.Split(',', ';')[0], entry.Style, out _, out _)
+        && (kind.Name != "weather" || f.Name is "tMinC" or "tMaxC" || !Amounts.IsBare(token));
 
     /// <summary>Whether the text is a number written in words.</summary>
-    private static bool Halves(string token) => token.StartsWith("half", StringComparison.OrdinalIgnoreCase) || token.Contains('½', StringComparison.Ordinal) || token.Contains('¼', StringComparison.Ordinal);
-
-    private CliFault NoPlace(string token)
-    {
-        var number = kind.Fields.FirstOrDefault(f => f.Form is FieldForm.Number or FieldForm.Whole or FieldForm.HalfSteps or FieldForm.NumberOrNumbers && !entry.Has(f.Name));
-        if (number is not null && token.Any(char.IsDigit) && !NumberText.TryRead(number, token, entry.Style, out _, out var fault))
-            return CliFault.Refused($"{number.Name}: {fault.Message}", $"{fault.Render()}\n{fault.Remedy}");
-        var words = kind.Fields.SelectMany(f => f.Words).Concat(kind.Fields.Where(f => f.Form == FieldForm.Flag).Select(f => f.Name)).Distinct();
-        var near = Spelling.Nearest(token, words);
-        var example = ShortForms.Examples.TryGetValue(kind.Name, out var e) ? $"Write it like closemown add {e}" : "Write field=value";
-        return CliFault.Refused($"{kind.Name} has no place for \"{Spelling.Clip(token)}\".", near is not null ? $"Did you mean \"{near}\"?" : $"{example}; closemown add {kind.Name} --help lists its fields.");
-    }
+    private static bool Halves(string token) => token.Contains('½', StringComparison.Ordinal) || token.Contains('¼', StringComparison.Ordinal)
+        || token.Split(' ') is [var first, _, ..] && first.ToLowerInvariant() is "half" or "one" or "two" or "three" or "four";
 }

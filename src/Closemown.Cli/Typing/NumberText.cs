@@ -1,12 +1,13 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
+using System.Text.RegularExpressions;
 using Closemown.Entries;
 using Closemown.Quantities;
 
 namespace Closemown.Cli;
 
 /// <summary>Reads a number with its unit; the field's name tells what it measures and the unit of a bare number.</summary>
-internal static class NumberText
+internal static partial class NumberText
 {
     /// <summary>Reads the text, or says why not.</summary>
     /// <param name="field">The field; the end of its name is its unit.</param>
@@ -23,6 +24,20 @@ internal static class NumberText
         {
             case "um":
                 return Taken(Length.TryParse(text, style, LengthUnit.Um, out var um, out fault), um.Um, um.Unit, text, out number);
+            // A litre on a square metre stands a millimetre high.
+            case "mm" when field.Name is "mm" or "rainMm" && LitrePerSquareMetre().Match(text) is { Success: true } litres:
+                return Taken(Length.TryParse(litres.Groups[1].Value, style, LengthUnit.Mm, out var high, out fault), high.Mm, null, text, out number);
+            case "l":
+                return Taken(Volume.TryParse(text, style, VolumeUnit.Litre, out var l, out fault), l.Litres, null, text, out number);
+            case "g/m2":
+                return Taken(SpreadRate.TryParse(PerSquareMetre(text), style, SpreadRateUnit.GramPerSquareMetre, out var g, out fault), g.GramsPerSquareMetre, null, text, out number);
+            case "kg/m2":
+                return Taken(SpreadRate.TryParse(PerSquareMetre(text), style, SpreadRateUnit.KilogramPerSquareMetre, out var kg, out fault), kg.GramsPerSquareMetre / 1000, null, text, out number);
+            case "s":
+                return Taken(Duration.TryParse(text, style, DurationUnit.Second, out var s, out fault), s.Seconds, null, text, out number);
+            case "%":
+                // "5 %" and 5 are the same here.
+                return Taken(Number.TryParse(text, style, NumberUnit.One, out var share, out fault), share.Unit == NumberUnit.Percent ? Math.Round(share.Value * 100, 9) : share.Value, null, text, out number);
             case "mm":
                 return Taken(Length.TryParse(text, style, LengthUnit.Mm, out var mm, out fault), mm.Mm, mm.Unit, text, out number);
             case "m":
@@ -56,12 +71,26 @@ internal static class NumberText
         if (own == "hours" || own == "sunH") return "h";
         if (own is "minutes" or "minutesADay") return "min";
         if (own == "m2" || (Ends("M2") && own is not "radMjM2" and not "kgM2")) return "m2";
+        if (own == "litres") return "l";
+        if (own == "nGm2") return "g/m2";
+        if (own == "kgM2") return "kg/m2";
+        if (own == "s") return "s";
+        if (Ends("Pct")) return "%";
         if (own == "windMs") return "m/s";
         if (own is "up" or "down" or "altitudeM" or "windHeightM") return "m";
         if (own is "tMinC" or "tMaxC" or "tMeanC" or "dewC") return "c";
         if (Ends("Turns")) return "turns";
         return own == "mm" || Ends("Mm") ? "mm" : "";
     }
+
+    /// <summary>"1.5g" and "1 kg N" are said of a square metre.</summary>
+    private static string PerSquareMetre(string text) => Weight().Match(text) is { Success: true } m ? $"{m.Groups[1].Value} {m.Groups[2].Value}/m2" : text;
+
+    [GeneratedRegex(@"^\s*([\d.,½¼/ ]+?)\s*(g|kg)(\s*n)?\s*$", RegexOptions.IgnoreCase)]
+    private static partial Regex Weight();
+
+    [GeneratedRegex(@"^\s*([\d.,½¼/ ]+?)\s*(?:l|litres?|liters?)\s*/\s*(?:m2|m²|sqm)\s*$", RegexOptions.IgnoreCase)]
+    private static partial Regex LitrePerSquareMetre();
 
     private static bool Taken(bool read, double value, LengthUnit? unit, string text, out TypedNumber number)
     {

@@ -27,19 +27,19 @@ internal static class ShortForms
         ["gauge"] = "gauge 6.1 6.3",
         ["screw"] = "screw left +0.25",
         ["locked"] = "locked",
-        ["area"] = "area grass=cool m2=120 --area green",
-        ["mow"] = "mow 90 min",
-        ["canopy"] = "canopy 5mm --how ruler --when after",
+        ["area"] = "area green cool 120m2 lat=51.5",
+        ["mow"] = "mow 20min",
+        ["canopy"] = "canopy 5mm after ruler",
         ["look"] = "look pale clean",
-        ["clippings"] = "clippings 12",
+        ["clippings"] = "clippings 12 l",
         ["weather"] = "weather 4..15 rain 3",
-        ["water"] = "water 5",
-        ["feed"] = "feed 1.5",
-        ["treat"] = "treat \"growth regulator\" label=\"as printed\"",
-        ["work"] = "work topdress kgM2=1",
-        ["soil-test"] = "soil-test P=20 K=60",
-        ["pace"] = "pace 2.4 2.9",
-        ["wish"] = "wish 5 weekdays=tue,fri",
+        ["water"] = "water 5mm",
+        ["feed"] = "feed 1.5 g/m2",
+        ["treat"] = "treat growth regulator label as printed",
+        ["work"] = "work topdress 1 kg/m2",
+        ["soil-test"] = "soil-test P 20 K 60",
+        ["pace"] = "pace up 2.4 down 2.9",
+        ["wish"] = "wish 5mm tue fri",
         ["decline"] = "decline next-…",
     };
 
@@ -48,16 +48,27 @@ internal static class ShortForms
     public static void Read(TypedEntry entry, IReadOnlyList<string> typed)
     {
         var loose = new List<string>();
-        typed = FieldOptions.Assigned(entry.Kind, typed);
-        foreach (var token in typed)
+        foreach (var token in FieldOptions.Assigned(entry.Kind, typed).Where(t => t.Length > 0))
         {
             if (Assignment(token) is not var (name, value)) loose.Add(token);
+            else if (Place(entry, name, value)) continue;
             else if (FieldNames.Find(entry.Kind, name) is { } field) entry.Set(field, value);
             else if (entry.Kind.OtherFieldsAreNumbers) entry.SetOther(name, value);
             else throw FieldNames.Unknown(entry.Kind, name);
         }
+        loose = DayWords.Extract(entry, loose);
         if (SideWords.Place(entry, loose) || SpotWords.Place(entry, loose)) return;
-        if (!Stationwise(entry, loose)) new LooseWords(entry).Place(WithUnits(entry.Kind, loose));
+        if (!Stationwise(entry, loose)) new LooseWords(entry).Place(Amounts.Join(entry.Kind, entry.Style, loose));
+    }
+
+    /// <summary>"area=green" and "unit=mower" beside the fields; an area in figures is the size of one.</summary>
+    private static bool Place(TypedEntry entry, string name, string value)
+    {
+        if (entry.Kind.IndexOf(name) >= 0 || Amounts.IsNumber(value)) return false;
+        if (name == "area" && entry.Kind.Belongs is Belongs.Area or Belongs.UnitAndArea) entry.Area = value;
+        else if (name == "unit" && entry.Kind.Belongs is Belongs.Unit or Belongs.UnitAndArea) entry.Unit = value;
+        else return false;
+        return true;
     }
 
     /// <summary>Two words at the stations are left and right, one is everywhere, three are in order.</summary>
@@ -72,29 +83,13 @@ internal static class ShortForms
         {
             if (at[s] >= 0 && words[at[s]] != "-") entry.Set(kind.Fields[kind.IndexOf(Stations.All[s])], words[at[s]]);
         }
-        new LooseWords(entry).Place(WithUnits(kind, [.. loose.Skip(words.Count)]));
+        new LooseWords(entry).Place(Amounts.Join(kind, entry.Style, [.. loose.Skip(words.Count)]));
         return true;
     }
 
     private static (string Name, string Value)? Assignment(string token)
     {
         var i = token.IndexOf('=', StringComparison.Ordinal);
-        return i > 0 && token[..i].All(c => char.IsLetterOrDigit(c) || c is '-' or '.') ? (token[..i], token[(i + 1)..]) : null;
-    }
-
-    /// <summary>Puts a number and the unit typed after it together again.</summary>
-    private static List<string> WithUnits(KindSpec kind, List<string> loose)
-    {
-        var joined = new List<string>();
-        foreach (var token in loose)
-        {
-            var unit = joined.Count > 0 && joined[^1].Length > 0 && joined[^1].Any(char.IsDigit) && token.Length > 0 && (char.IsLetter(token[0]) || token[0] == '"')
-                && !kind.Fields.Any(f => f.Form is FieldForm.Word or FieldForm.Words && FieldText.Word(f, token) is not null)
-                && !kind.Fields.Any(f => f.Form == FieldForm.Flag && f.Name == token) && !kind.Fields.Any(f => f.Form is FieldForm.Text or FieldForm.Texts && f.Required);
-            var fraction = joined.Count > 0 && token.Contains('/', StringComparison.Ordinal) && joined[^1].All(char.IsDigit);
-            if (unit || fraction) joined[^1] += " " + token;
-            else joined.Add(token);
-        }
-        return joined;
+        return i > 0 && token[..i].All(c => char.IsLetterOrDigit(c) || c is '-' or '.' or '_') ? (token[..i], token[(i + 1)..]) : null;
     }
 }

@@ -5,7 +5,7 @@ using Closemown.Quantities;
 namespace Closemown.Cli;
 
 /// <summary>An entry being put together from what was typed.</summary>
-internal sealed class TypedEntry(KindSpec kind, WritingStyle style)
+internal sealed class TypedEntry(KindSpec kind, WritingStyle style, BookNames? names = null, DateOnly? today = null)
 {
     private readonly Dictionary<string, TypedValue> values = new(StringComparer.Ordinal);
     private readonly SortedSet<string> confirmed = new(StringComparer.Ordinal);
@@ -14,14 +14,43 @@ internal sealed class TypedEntry(KindSpec kind, WritingStyle style)
 
     public WritingStyle Style { get; } = style;
 
+    /// <summary>The names that a word may be.</summary>
+    public BookNames Names { get; } = names ?? BookNames.None;
+
+    /// <summary>The day it is; null where days are not read.</summary>
+    public DateOnly? Today { get; } = today;
+
+    /// <summary>The area named among the words.</summary>
+    public string? Area { get; set; }
+
+    /// <summary>The unit named among the words.</summary>
+    public string? Unit { get; set; }
+
+    /// <summary>The day named among the words, on which it was done.</summary>
+    public DateOnly? Day { get; set; }
+
     public bool Has(string field) => values.ContainsKey(field);
 
     public int Count => values.Count;
 
+    /// <summary>Whether a field was set to that word or number.</summary>
+    public bool Holds(string field, string text) => values.TryGetValue(field, out var v) && v.Json.ToJsonString().Trim('"') == FieldText.Read(Kind, Kind.Fields[Kind.IndexOf(field)], text, Style).Json.ToJsonString().Trim('"');
+
+    /// <summary>The words of a list that was set; none where it was not.</summary>
+    public IReadOnlyList<string> List(string field) => values.TryGetValue(field, out var v) && v.Json is JsonArray list ? [.. list.Select(n => n!.GetValue<string>())] : [];
+
     /// <summary>Sets a field from its text.</summary>
     public void Set(FieldSpec field, string text)
     {
+        if (Today is { } today && field.Form is FieldForm.Date or FieldForm.Dates) text = string.Join(',', text.Split(',', ';').Select(d => Iso(field, d.Trim(), today)));
         if (!values.TryAdd(field.Name, FieldText.Read(Kind, field, text, Style))) throw CliFault.Refused($"{field.Name} is given twice.", "Give it once.");
+    }
+
+    /// <summary>A day in the spelling of the contract. Of the weather it is past unless it is written in full.</summary>
+    private string Iso(FieldSpec field, string text, DateOnly today)
+    {
+        string[] words = [text];
+        return DayTyped.Read(words, 0, today, ahead: Kind.Name != "weather", out var day) > 0 ? day.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture) : throw DayTyped.None(text, field.Name);
     }
 
     /// <summary>Sets a field to another number than the one typed; what was typed is kept beside it.</summary>
@@ -73,6 +102,7 @@ internal sealed class TypedEntry(KindSpec kind, WritingStyle style)
     public void SetOther(string name, string text)
     {
         var field = new FieldSpec(name, FieldForm.Number, "");
+        text = text.Replace("mg/kg", "", StringComparison.OrdinalIgnoreCase).Replace("ppm", "", StringComparison.OrdinalIgnoreCase).Trim();
         values[name] = FieldText.Read(Kind, field, text, Style);
     }
 }

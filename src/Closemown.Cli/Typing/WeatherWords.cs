@@ -1,4 +1,6 @@
 using System.Text.RegularExpressions;
+using Closemown.Entries;
+using Closemown.Quantities;
 
 namespace Closemown.Cli;
 
@@ -6,12 +8,14 @@ namespace Closemown.Cli;
 internal static partial class WeatherWords
 {
     private static readonly (string Word, string Field)[] Fields =
-        [("rain", "rainMm"), ("wind", "windMs"), ("sun", "sunH"), ("humidity", "rhPct"), ("dew", "dewC"), ("mean", "tMeanC"), ("radiation", "radMjM2")];
+        [("rain", "rainMm"), ("wind", "windMs"), ("sun", "sunH"), ("humidity", "rhPct"), ("dew", "dewC"), ("mean", "tMeanC"), ("radiation", "radMjM2"),
+        ("min", "tMinC"), ("low", "tMinC"), ("least", "tMinC"), ("max", "tMaxC"), ("high", "tMaxC"), ("most", "tMaxC")];
 
     /// <summary>Turns the words into fields; what it does not know stays as it is.</summary>
     /// <param name="typed">The words.</param>
     /// <param name="today">The civil day of the area now.</param>
-    public static IReadOnlyList<string> Read(IReadOnlyList<string> typed, DateOnly today)
+    /// <param name="style">The person's way of writing.</param>
+    public static IReadOnlyList<string> Read(IReadOnlyList<string> typed, DateOnly today, WritingStyle style)
     {
         var fields = new List<string>();
         string Day(DateOnly d) => $"date={d.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)}";
@@ -23,10 +27,27 @@ internal static partial class WeatherWords
                 fields.Add($"tMinC={range.Groups[1].Value}");
                 fields.Add($"tMaxC={range.Groups[2].Value}");
             }
-            else if (Array.FindIndex(Fields, f => f.Word == word) is var f and >= 0 && i + 1 < typed.Count) fields.Add($"{Fields[f].Field}={typed[++i]}");
+            else if (i + 2 < typed.Count && typed[i + 1] == "to" && Range().Match($"{word}..{typed[i + 2]}") is { Success: true } between)
+            {
+                fields.Add($"tMinC={between.Groups[1].Value}");
+                fields.Add($"tMaxC={between.Groups[2].Value}");
+                i += 2;
+            }
+            else if (Array.FindIndex(Fields, f => f.Word == word) is var f and >= 0 && i + 1 < typed.Count && Amounts.IsNumber(typed[i + 1]))
+            {
+                // "rain 3 mm": the unit stands by itself.
+                var field = Kinds.Get("weather").Fields[Kinds.Get("weather").IndexOf(Fields[f].Field)];
+                var apart = i + 2 < typed.Count && Amounts.IsBare(typed[i + 1]) && NumberText.TryRead(field, $"{typed[i + 1]} {typed[i + 2]}", style, out _, out _);
+                fields.Add($"{Fields[f].Field}={typed[i + 1]}{(apart ? " " + typed[i + 2] : "")}");
+                i += apart ? 2 : 1;
+            }
             else if (word == "dry") fields.Add("rainMm=0");
-            else if (word is "today" or "yesterday") fields.Add(Day(word == "today" ? today : today.AddDays(-1)));
-            else if (word.Length == 10 && DateOnly.TryParseExact(word, "yyyy-MM-dd", out var told)) fields.Add(Day(told));
+            else if (word == "date" && i + 1 < typed.Count) continue;
+            else if (DayTyped.Read(typed, i, today, ahead: false, out var told) is > 0 and var n)
+            {
+                fields.Add(Day(told));
+                i += n - 1;
+            }
             else fields.Add(word);
         }
         if (!fields.Exists(w => w.StartsWith("date=", StringComparison.OrdinalIgnoreCase) || w == "--date")) fields.Add(Day(today));

@@ -23,6 +23,13 @@ public sealed class FactorTests
         { "sq yd", Area.Parse("7 sq yd", WritingStyle.Plain).SquareMetres, UnitsNet.Area.FromSquareYards(7).SquareMeters },
         { "/s", Rotation.Parse("7 /s", WritingStyle.Plain).PerMinute,
             UnitsNet.RotationalSpeed.FromRevolutionsPerSecond(7).RevolutionsPerMinute },
+        { "cu ft", Volume.Parse("7 cu ft", WritingStyle.Plain).Litres, UnitsNet.Volume.FromCubicFeet(7).Liters },
+        { "lb/1000 sq ft", SpreadRate.Parse("7 lb/1000 sq ft", WritingStyle.Plain).GramsPerSquareMetre,
+            UnitsNet.Mass.FromPounds(7).Grams / UnitsNet.Area.FromSquareFeet(1000).SquareMeters },
+        { "lb/sq ft", SpreadRate.Parse("7 lb/sq ft", WritingStyle.Plain).GramsPerSquareMetre,
+            UnitsNet.Mass.FromPounds(7).Grams / UnitsNet.Area.FromSquareFeet(1).SquareMeters },
+        { "kg/ha", SpreadRate.Parse("7 kg/ha", WritingStyle.Plain).GramsPerSquareMetre,
+            UnitsNet.Mass.FromKilograms(7).Grams / UnitsNet.Area.FromHectares(1).SquareMeters },
         { "°F", Temperature.Parse("77 °F", WritingStyle.Plain).Celsius, UnitsNet.Temperature.FromDegreesFahrenheit(77).DegreesCelsius },
     };
 

@@ -99,6 +99,10 @@ public sealed class RoundTripTests
             Assert.Equal(-x, Turns.Parse(Turns.PrintRoundTrip(-x, unit, s), s).Count);
         foreach (NumberUnit unit in Enum.GetValues<NumberUnit>())
             Assert.Equal(-x, Number.Parse(Number.PrintRoundTrip(-x, unit, s), s).Value);
+        foreach (VolumeUnit unit in Enum.GetValues<VolumeUnit>())
+            Assert.Equal(x, Volume.Parse(Volume.PrintRoundTrip(x, unit, s), s).Litres);
+        foreach (SpreadRateUnit unit in Enum.GetValues<SpreadRateUnit>())
+            Assert.Equal(x, SpreadRate.Parse(SpreadRate.PrintRoundTrip(x, unit, s), s).GramsPerSquareMetre);
         Assert.Equal(x, Grammage.Parse(Grammage.PrintRoundTrip(x, GrammageUnit.GramPerSquareMetre, s), s).Gsm);
     }, iter: 300);
 
@@ -161,6 +165,10 @@ public sealed class RoundTripTests
         yield return area;
         Grammage.TryParse(text, style, null, out _, out ParseFault? grammage);
         yield return grammage;
+        Volume.TryParse(text, style, null, out _, out ParseFault? volume);
+        yield return volume;
+        SpreadRate.TryParse(text, style, null, out _, out ParseFault? rate);
+        yield return rate;
         Turns.TryParse(text, style, null, out _, out ParseFault? turns);
         yield return turns;
         Number.TryParse(text, style, null, out _, out ParseFault? number);

@@ -132,6 +132,18 @@ public sealed class TypedTextTests
     public void A_paper_weight(string typed) => Assert.Equal(80, Grammage.Parse(typed, Plain).Gsm);
 
     [Theory]
+    [InlineData("12 l", 12)]
+    [InlineData("12 litres", 12)]
+    [InlineData("500 ml", 0.5)]
+    public void A_volume(string typed, double litres) => Assert.Equal(litres, Volume.Parse(typed, Plain).Litres);
+
+    [Theory]
+    [InlineData("1.5 g/m2", 1.5)]
+    [InlineData("15 kg/ha", 1.5)]
+    [InlineData("1 kg/m²", 1000)]
+    public void What_is_spread_on_a_surface(string typed, double gramsPerSquareMetre) => Assert.Equal(gramsPerSquareMetre, SpreadRate.Parse(typed, Plain).GramsPerSquareMetre);
+
+    [Theory]
     [InlineData("1/4 turn", 0.25)]
     [InlineData("-1 1/2 turns", -1.5)]
     [InlineData("90°", 0.25)]

@@ -1,0 +1,22 @@
+namespace Closemown.Cli;
+
+/// <summary>The day on which a thing was done, said among the words: "mow 20min yesterday".</summary>
+internal static class DayWords
+{
+    /// <summary>Takes the day out of the words.</summary>
+    /// <exception cref="CliFault">The day lies ahead.</exception>
+    public static List<string> Extract(TypedEntry entry, List<string> words)
+    {
+        if (entry.Today is not { } today || entry.Kind.Name is "weather" or "wish") return words;
+        for (var i = 0; i < words.Count; i++)
+        {
+            var n = DayTyped.Read(words, i, today, ahead: false, out var day);
+            if (n == 0) continue;
+            if (day > today) throw CliFault.Refused($"{EntryWords.Day(day)} lies ahead.", "Enter what was done; what is planned is told by closemown plan.");
+            entry.Day = day;
+            words.RemoveRange(i, n);
+            return words;
+        }
+        return words;
+    }
+}
