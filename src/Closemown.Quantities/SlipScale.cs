@@ -5,8 +5,8 @@ internal sealed class SlipScale(string baseUnit, WritingStyle style, LengthUnit?
 {
     private readonly double _mm = baseUnit switch { "µm" => 0.001, "mm" => 1, "m" => 1000, _ => 0 };
 
-    /// <summary>Three figures and the unit.</summary>
-    public string Written(double value) => _mm > 0 && typedIn is { } unit ? InLength(value, unit) : InBase(value);
+    /// <summary>Three figures and the unit; less than an hour in minutes, as people write it.</summary>
+    public string Written(double value) => _mm > 0 && typedIn is { } unit ? InLength(value, unit) : baseUnit == "h" && value < 1 ? $"{Figures(value * 60)} min" : InBase(value);
 
     /// <summary>The metric value, and for lengths the inch value behind it.</summary>
     public string Both(double value)

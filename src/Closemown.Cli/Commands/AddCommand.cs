@@ -10,7 +10,7 @@ namespace Closemown.Cli;
 /// <summary>Enters a reading, or something done.</summary>
 internal sealed class AddCommand : CliCommand
 {
-    private static readonly Argument<string[]> What = new("words") { HelpName = "WORDS", Description = "words and numbers in the order of the fields (- for one not read), or field=value", Arity = ArgumentArity.ZeroOrMore };
+    private static readonly Argument<string[]> What = new("words") { HelpName = "WORDS", Description = "words and numbers in any order that makes sense (- for a station not read), or field=value", Arity = ArgumentArity.ZeroOrMore };
     private static readonly Option<string> By = new("--by") { Description = "who read or did it", HelpName = "NAME" };
     private static readonly Option<string> Note = new("--note") { Description = "a note", HelpName = "TEXT" };
     private static readonly Option<string> Voids = new("--voids") { Description = "the entry that this one replaces", HelpName = "ID" };
@@ -27,7 +27,10 @@ internal sealed class AddCommand : CliCommand
             ("closemown add contact none light", "two words are left and right"),
             ("closemown add clicks 1 1", "one step in on both sides; \"2 out\" or -2 for out"),
             ("closemown add lap 2 min grit=120", "lapped for two minutes"),
-            ("closemown add mow 90 min", "or mow 800 m2"),
+            ("closemown add mow 20min green", "the area's name stands anywhere"),
+            ("closemown add wish 4 mm by 1 June tue fri", "height, by when, days for mowing"),
+            ("closemown add water 5mm yesterday", "a day among the words"),
+            ("closemown add topdress 1 kg/m2", "a work by its own word"),
             ("closemown add strip 80gsm", "or strip 0.08 mm, strip 3 thou"),
             ("closemown add feeler left=30..50um", "30 goes, 50 does not"),
             ("closemown add paper-cut --help", "the fields of one kind"),
@@ -45,7 +48,7 @@ internal sealed class AddCommand : CliCommand
         using var open = call.Write();
         var answer = Put(open, Envelope(call, open, entry.Json(), entry), out var taken);
         if (call.Json) call.Screen.Line(Conversation.Text(answer));
-        else Tell(call, open, taken);
+        else Tell(call, open, taken, entry);
         return ExitCodes.Done;
     }
 
@@ -93,6 +96,8 @@ internal sealed class AddCommand : CliCommand
         if ((call.Parsed.GetValue(CommonOptions.Unit) ?? entry.Unit) is { } unit) json["unit"] = Same("unit", unit, entry.Unit);
         else if (entry.Kind.Belongs == Belongs.Unit) json["unit"] = call.UnitOf(open.Talk);
         if ((call.Parsed.GetValue(CommonOptions.Area) ?? entry.Area) is { } area) json["area"] = Same("area", area, entry.Area);
+        else if (entry.Kind.Belongs == Belongs.Area && entry.Names.Areas is { Count: > 1 } several)
+            throw CliFault.Refused($"The book has several areas: {string.Join(", ", several)}.", $"Say which, anywhere among the words: closemown add {ShortForms.Examples[entry.Kind.Name]} {several[0]}");
         if (call.Parsed.GetValue(CommonOptions.At) is { } at)
         {
             if (entry.Day is not null && !TimeOnly.TryParse(at, CultureInfo.InvariantCulture, out _)) throw CliFault.Refused("The day is given twice.", "Give it once: --at, or among the words.");
@@ -108,10 +113,11 @@ internal sealed class AddCommand : CliCommand
     private static string Same(string what, string name, string? said) =>
         said is null || said == name ? name : throw CliFault.Refused($"The words name the {what} {said}, the option {name}.", "Name one.");
 
-    private static void Tell(Call call, OpenBook open, Entry taken)
+    private static void Tell(Call call, OpenBook open, Entry taken, TypedEntry entry)
     {
         var odd = taken.Unit is { } unit && open.Desk.Units.Contains(unit) && open.Desk.Track(unit).Memory.Unusual is { } u && u.Entry.Id == taken.Id
             ? $" Not like this mower: {Chance.OneIn(u.Surprise)}. Read it again before anything is turned." : "";
-        foreach (var line in Wrap.Text($"Taken: {EntryWords.Short(taken, call.Style)}.{odd}", call.Screen.Width)) call.Screen.Line(line);
+        var nowhere = taken.Is("mow") && taken.Area is null && entry.Names.Areas is { Count: > 1 } areas ? $" It counts for none of the areas; was it one of them? {string.Join(", ", areas)}: closemown undo, then name it." : "";
+        foreach (var line in Wrap.Text($"Taken: {EntryWords.Short(taken, call.Style)}{(entry.Day is { } d ? $", on {EntryWords.Day(d)}" : "")}.{odd}{nowhere}", call.Screen.Width)) call.Screen.Line(line);
     }
 }

@@ -7,9 +7,10 @@ namespace Closemown.Cli;
 /// <summary>An entry in a short line, for lists and answers.</summary>
 internal static class EntryWords
 {
-    /// <summary>"paper-cut: left cuts, centre cuts, right folds".</summary>
+    /// <summary>"paper-cut: left cuts, centre cuts, right folds"; of the turf a line in plain words.</summary>
     public static string Short(Entry e, WritingStyle style)
     {
+        if (TurfEcho.Of(e, style) is { } turf) return turf;
         var parts = e.Kind.Fields.Select(f => Field(e, f, style)).Where(p => p is not null).Concat(e.Others.Select(o => $"{o.Key} {o.Value}"));
         var said = string.Join(", ", parts);
         return said.Length > 0 ? $"{e.Kind.Name}: {said}" : e.Kind.Name;
@@ -25,7 +26,7 @@ internal static class EntryWords
     {
         if (e[e.Kind.IndexOf(f.Name)] is not { } value) return null;
         var typed = e.Typed.GetValueOrDefault(f.Name);
-        if (typed is not null && (value is not double kept || Says(f, typed, kept, style))) return $"{Name(f, style)} {typed}";
+        if (typed is not null && (value is not double kept || NumberText.Says(f, typed, kept, style))) return $"{Name(f, style)} {typed}";
         var corrected = typed is null ? "" : $" (typed {typed})";
         return value switch
         {
@@ -38,10 +39,6 @@ internal static class EntryWords
             _ => f.Name,
         };
     }
-
-    /// <summary>Whether what was typed is what was kept; it is not where a slip was corrected.</summary>
-    private static bool Says(FieldSpec f, string typed, double kept, WritingStyle style) =>
-        (NumberText.TryRead(f, typed, style, out var n, out _) || NumberText.TryRead(f, typed, WritingStyle.Plain, out n, out _)) && Math.Abs(n.Value - kept) <= 1e-6 * Math.Max(1e-9, Math.Abs(kept));
 
     private static string Name(FieldSpec f, WritingStyle style) => f.Name switch
     {

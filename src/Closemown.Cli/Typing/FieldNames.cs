@@ -51,6 +51,7 @@ internal static class FieldNames
         ("paper-cut", "stripUm", ["paper"]),
         ("paper-drag", "stripUm", ["paper"]),
         ("square-up", "stripUm", ["paper"]),
+        ("strip", "layers", ["sheets", "sheet", "leaves"]),
         ("unit", "screwMmPerTurn", ["turn", "pitch"]),
     ];
 

@@ -21,6 +21,7 @@ internal static class KindNames
         ("strike", ["hit", "struck"]),
         ("screw", ["screws"]),
         ("clicks", ["click"]),
+        ("locked", ["lock", "tightened"]),
         ("grind", ["regrind", "ground", "spin-grind"]),
     ];
 
@@ -42,6 +43,7 @@ internal static class KindNames
             return CliFault.Refused($"There is no kind \"{Spelling.Clip(said)}\".", "The days on which you can mow are part of the wish: closemown add wish 5mm tue fri. Plans leave the other days free.");
         if (said.ToLowerInvariant() is "match" or "fixture" or "fixtures")
             return CliFault.Refused($"There is no kind \"{Spelling.Clip(said)}\".", "Matches are part of the wish: closemown add wish match 2026-05-09.");
+        if (Kinds.Reserved.Contains(said)) return CliFault.Refused($"The kind \"{said}\" is kept for later.", "Put it into the note of another entry for now: --note \"…\".");
         var near = Spelling.Nearest(said, Kinds.All.Select(k => k.Name));
         return CliFault.Refused($"There is no kind \"{Spelling.Clip(said)}\".", near is not null ? $"Did you mean \"{near}\"?" : $"Kinds are {string.Join(", ", Kinds.All.Where(k => k.Name != "void").Select(k => k.Name))}.");
     }

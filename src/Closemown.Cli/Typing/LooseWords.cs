@@ -6,7 +6,7 @@ namespace Closemown.Cli;
 internal sealed class LooseWords(TypedEntry entry)
 {
     /// <summary>Words that say nothing of a field.</summary>
-    private static readonly string[] Fillers = ["on", "the", "at", "of", "from", "for", "with", "and", "to", "a", "an", "per", "in", "mowing", "over", "it", "is", "tips", "colour", "color", "high", "tall", "&", "nitrogen", "n"];
+    private static readonly string[] Fillers = ["on", "the", "at", "of", "from", "for", "with", "and", "to", "a", "an", "per", "in", "mowing", "over", "it", "is", "tips", "colour", "color", "high", "tall", "&", "nitrogen", "n", "came", "off"];
 
     private readonly KindSpec kind = entry.Kind;
     private int next;
@@ -17,11 +17,14 @@ internal sealed class LooseWords(TypedEntry entry)
 
     public void Place(IReadOnlyList<string> words)
     {
-        if (kind.Name == "clicks" && words.Count == 1 && entry.Count == 0)
-            throw CliFault.Refused($"\"{words[0]}\" does not say which side.", "Write both, left then right: closemown add clicks 1 1; or one: closemown add clicks left=1.");
+        if ((kind.Name is "clicks" or "screw" || (kind.Name == "gauge" && entry.Today is not null)) && words.Count == 1 && entry.Count == 0 && Amounts.IsNumber(words[0]))
+            throw Side(words[0]);
         if (TextWords.Place(entry, words)) return;
         for (var at = 0; at < words.Count;) at += Take(words, at);
     }
+
+    private CliFault Side(string word) =>
+        CliFault.Refused($"\"{word}\" does not say which side.", $"Write both, left then right: closemown add {kind.Name} {word} {word}; or one: closemown add {kind.Name} left={word}.");
 
     private int Take(IReadOnlyList<string> words, int at)
     {
@@ -31,6 +34,7 @@ internal sealed class LooseWords(TypedEntry entry)
             next++;
             return 1;
         }
+        if (FitWords.Take(entry, words, at) is > 0 and var fit) return fit;
         if (WishWords.Take(entry, words, at) is > 0 and var wish) return wish;
         if (ElementWords.Take(entry, words, at) is > 0 and var element) return element;
         if (Sayings.Take(entry, words, at) is > 0 and var said) return said;
@@ -63,6 +67,7 @@ internal sealed class LooseWords(TypedEntry entry)
     /// <summary>Whether a number without a name may go to a field. Of the weather only the two temperatures may; the rest must be named or carry its unit.</summary>
     private bool Takes(FieldSpec f, string token) =>
         f.Form is FieldForm.Number or FieldForm.Whole or FieldForm.HalfSteps or FieldForm.NumberOrNumbers or FieldForm.Numbers
+        && !(f.Name is "um" or "sdUm" && entry.Has("layers"))
         && NumberText.TryRead(f, token.Split(',', ';')[0], entry.Style, out _, out _)
         && (kind.Name != "weather" || f.Name is "tMinC" or "tMaxC" || !Amounts.IsBare(token));
 

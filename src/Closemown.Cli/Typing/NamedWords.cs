@@ -10,7 +10,7 @@ internal static class NamedWords
     public static int Take(TypedEntry entry, IReadOnlyList<string> words, int at)
     {
         if (at + 1 >= words.Count) return 0;
-        if (Amounts.IsNumber(words[at]) && Free(entry, words[at + 1]) is { } after && Reads(entry, after, words[at]) && (!Follows(words, at + 2) || ValueFirst(entry, words, at)))
+        if (Amounts.IsNumber(words[at]) && Free(entry, words[at + 1]) is { } after && Reads(entry, after, words[at]) && !NamesNext(entry, after, words, at))
         {
             entry.Set(after, words[at]);
             return 2;
@@ -27,14 +27,14 @@ internal static class NamedWords
         return 2;
     }
 
-    private static bool Follows(IReadOnlyList<string> words, int at) => at < words.Count && Amounts.IsNumber(words[at]);
-
-    /// <summary>Whether values come before names to the end of such pairs: "2.4 up 2.9 down", not "20min cut 5mm".</summary>
-    private static bool ValueFirst(TypedEntry entry, IReadOnlyList<string> words, int at)
+    /// <summary>Whether a name after a number belongs to the number after it: "20min cut 5mm"; but not where each of several values comes before its name: "2.4 up 2.9 down".</summary>
+    private static bool NamesNext(TypedEntry entry, FieldSpec name, IReadOnlyList<string> words, int at)
     {
+        bool Follows(int i) => i < words.Count && Amounts.IsNumber(words[i]);
+        if (!Follows(at + 2) || !Reads(entry, name, words[at + 2])) return false;
         var i = at;
         while (i + 1 < words.Count && Amounts.IsNumber(words[i]) && Free(entry, words[i + 1]) is { } f && Reads(entry, f, words[i])) i += 2;
-        return !Follows(words, i);
+        return Follows(i);
     }
 
     private static FieldSpec? Free(TypedEntry entry, string word) => word.Any(char.IsLetter) && FieldNames.Find(entry.Kind, word) is { } f && !entry.Has(f.Name) ? f : null;

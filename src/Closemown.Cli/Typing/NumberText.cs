@@ -61,6 +61,10 @@ internal static partial class NumberText
         }
     }
 
+    /// <summary>Whether what was typed is what was kept; it is not where a slip was corrected.</summary>
+    public static bool Says(FieldSpec f, string typed, double kept, WritingStyle style) =>
+        (TryRead(f, typed, style, out var n, out _) || TryRead(f, typed, WritingStyle.Plain, out n, out _)) && Math.Abs(n.Value - kept) <= 1e-6 * Math.Max(1e-9, Math.Abs(kept));
+
     /// <summary>What a field of that name measures.</summary>
     public static string Measure(string name)
     {

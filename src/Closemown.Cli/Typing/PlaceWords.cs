@@ -6,7 +6,7 @@ namespace Closemown.Cli;
 internal static class PlaceWords
 {
     /// <summary>Kinds whose words leave no doubt that one more is the name of an area, also of the first one.</summary>
-    private static readonly string[] Plain = ["mow", "clippings", "water", "feed", "work", "pace", "wish", "weather", "soil-test"];
+    public static IReadOnlyList<string> Plain { get; } = ["mow", "clippings", "water", "feed", "work", "pace", "wish", "weather", "soil-test"];
 
     /// <summary>Takes a name from the words at a place.</summary>
     /// <returns>How many words were used; 0 for none.</returns>

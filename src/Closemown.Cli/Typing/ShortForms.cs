@@ -75,8 +75,8 @@ internal static class ShortForms
     private static bool Stationwise(TypedEntry entry, List<string> loose)
     {
         var kind = entry.Kind;
-        if (!kind.HasStations || kind.Fields[kind.IndexOf(Stations.Left)] is not { Form: FieldForm.Word } left) return false;
-        var words = loose.TakeWhile(w => w == "-" || FieldText.Word(left, w) is not null).ToList();
+        if (!kind.HasStations || kind.Fields[kind.IndexOf(Stations.Left)] is not { Form: FieldForm.Word or FieldForm.GoNoGo } left) return false;
+        var words = loose.TakeWhile(w => w == "-" || (left.Form == FieldForm.Word ? FieldText.Word(left, w) is not null : w.Contains("..", StringComparison.Ordinal))).ToList();
         int[] at = words.Count switch { 1 => [0, 0, 0], 2 => [0, -1, 1], 3 => [0, 1, 2], _ => [] };
         if (at.Length == 0) return false;
         for (var s = 0; s < 3; s++)

@@ -17,6 +17,10 @@ internal static class TextWords
             entry.Set(kind.Fields[kind.IndexOf("label")], string.Join(' ', text.Skip(label + 1)));
             text.RemoveRange(label, text.Count - label);
         }
+        foreach (var flag in kind.Fields.Where(f => f.Form == FieldForm.Flag))
+        {
+            if (text.RemoveAll(w => w.Replace("-", "", StringComparison.Ordinal).Equals(flag.Name, StringComparison.OrdinalIgnoreCase)) > 0) entry.Set(flag, "yes");
+        }
         // The place stands at the start or at the end; a name within the text is part of it.
         if (text.Count > 1)
         {

@@ -7,7 +7,7 @@ namespace Closemown.Tests.Quantities;
 public sealed class UnitSlipTests
 {
     [Theory]
-    [InlineData("mow", "hours", 20, "0.333 h", UnitSlipKind.MinuteOrHour)]
+    [InlineData("mow", "hours", 20, "20 min", UnitSlipKind.MinuteOrHour)]
     [InlineData("gauge", "leftMm", 0.156, "3.96 mm", UnitSlipKind.InchOrMm)]
     [InlineData("strip", "um", 0.1, "100 µm", UnitSlipKind.UmOrMm)]
     [InlineData("strip", "um", 4, "102 µm", UnitSlipKind.UmOrThou)]
