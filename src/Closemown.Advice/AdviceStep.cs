@@ -96,6 +96,9 @@ public sealed record StepAdvice(AdviceStep Step)
 
     public IReadOnlyList<WouldChange> WouldChange { get; init; } = [];
 
+    /// <summary>What the next mowing would be with, left as it is; null where a rule decided alone.</summary>
+    public ExpectedNip? AsItStands { get; init; }
+
     /// <summary>Expected loss of the advice, minutes; null where a rule decided alone.</summary>
     public double? ExpectedLoss { get; init; }
 }

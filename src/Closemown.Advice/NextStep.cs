@@ -199,6 +199,7 @@ public sealed class NextStep
             Entries = [.. (memory.Sitting.Count > 0 ? memory.Sitting : memory.LastMow is { } mow ? [mow] : []).TakeLast(12).Select(e => e.Id)],
             Rules = rules,
             Alternatives = alternatives,
+            AsItStands = ranking is null ? null : ExpectedOutcome.Of(SteelAction.Leave, ranking),
             WouldChange = ranking is null ? [] : ranking.Changes(track, new CheckOffer("contact", Ends), step),
         };
     }

@@ -200,48 +200,7 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
         return Recall(id, out fault) is { } advice ? new JsonObject { ["ok"] = true, ["why"] = write.Why(advice) } : null;
     }
 
-    private JsonObject Today(DateTimeOffset now)
-    {
-        var steps = desk.Units.Select(u => (Unit: u, Advice: Planner.Next(desk, new NextQuestion(u, now, PriceOfMinute: settings.PriceOfMinute), settings))).ToList();
-        var first = steps.OrderBy(s => s.Advice.Step.Do == "mow" ? 1 : 0).FirstOrDefault();
-        var turf = TurfToday.All(desk, now).ToList();
-        return new JsonObject
-        {
-            ["ok"] = true,
-            ["today"] = new JsonObject
-            {
-                ["now"] = TurfToday.Now(desk, turf, first.Advice is null ? null : Short(first.Unit, first.Advice), phrasing),
-                ["turf"] = new JsonArray([.. turf.Select(t => (JsonNode)TurfToday.Json(desk, t))]),
-                ["next"] = new JsonArray([.. steps.Where(s => s.Unit != first.Unit).Select(s => (JsonNode)Short(s.Unit, s.Advice))]),
-                ["steel"] = new JsonArray([.. steps.Select(s => (JsonNode)new JsonObject
-                {
-                    ["unit"] = s.Unit,
-                    ["usableGapUm"] = StepJson.Q(desk.Belief(s.Unit).UsableGapUm()),
-                    ["clearanceUm"] = StepJson.AtStations(desk.Belief(s.Unit).ClearanceUm),
-                })]),
-                ["height"] = new JsonArray([.. desk.Units.Where(u => desk.HeightTrack(u).Readings > 0).Select(u => (JsonNode)new JsonObject
-                {
-                    ["unit"] = u,
-                    ["benchMm"] = new JsonObject { ["left"] = StepJson.Q(desk.Height(u).BenchMm(0)), ["right"] = StepJson.Q(desk.Height(u).BenchMm(1)) },
-                    ["cutMm"] = StepJson.Q(desk.Height(u).CutMm()),
-                })]),
-                ["unusual"] = new JsonArray([.. steps.Where(s => desk.Track(s.Unit).Memory.Unusual is not null).Select(s => (JsonNode)new JsonObject
-                {
-                    ["unit"] = s.Unit,
-                    ["id"] = desk.Track(s.Unit).Memory.Unusual!.Value.Entry.Id.ToString("D"),
-                    ["surprise"] = desk.Track(s.Unit).Memory.Unusual!.Value.Surprise,
-                    ["explanations"] = ExplanationSpeech.Json(desk.Track(s.Unit).Unusual[^1].Explanations),
-                })]),
-            },
-        };
-
-        JsonObject Short(string unit, StepAdvice advice)
-        {
-            var step = write.Of(advice);
-            step["unit"] = unit;
-            return step;
-        }
-    }
+    private JsonObject Today(DateTimeOffset now) => new() { ["ok"] = true, ["today"] = TodayAnswer.Of(desk, settings, now).Json(desk, phrasing) };
 
     private static EntryFault Unknown(string? ask)
     {

@@ -62,24 +62,48 @@ public static class PlanSpeech
         return why;
     }
 
+    /// <summary>That the standing height is to be read first; null where it is known well enough.</summary>
+    public static string? ReadFirst(AreaPlan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        return plan.Today.CanopyMm.Sd > ReadFirstShare * plan.Today.CanopyMm.Mean
+            ? $"What the turf stands at is hardly known (give or take {HeightSpeech.Mm(plan.Today.CanopyMm.Sd)}): read it first, at five spots; all that follows hangs on it." : null;
+    }
+
+    /// <summary>When to mow next, and at which height.</summary>
+    public static string Mowing(AreaPlan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        var next = plan.Plan.Days.FirstOrDefault(d => d.Mow);
+        return next is null ? $"No mowing is planned in these {plan.Plan.Days.Count.ToString(CultureInfo.InvariantCulture)} days."
+            : next.Date == plan.Today.Date ? $"Mow today at {HeightSpeech.Mm(next.CutMm)}."
+            : $"Next mowing {TurfSpeech.Day(next.Date)} at {HeightSpeech.Mm(next.CutMm)}.";
+    }
+
     /// <summary>The plan in short.</summary>
     public static IEnumerable<string> Summary(AreaPlan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        var (days, wish, outlook) = (plan.Plan.Days, plan.Today.Ledger.Wish, plan.Plan.Wish);
-        if (plan.Today.CanopyMm.Sd > ReadFirstShare * plan.Today.CanopyMm.Mean)
-            yield return $"What the turf stands at is hardly known (give or take {HeightSpeech.Mm(plan.Today.CanopyMm.Sd)}): read it first, at five spots; all that follows hangs on it.";
-        var next = days.FirstOrDefault(d => d.Mow);
-        yield return next is null ? $"No mowing is planned in these {days.Count.ToString(CultureInfo.InvariantCulture)} days."
-            : next.Date == plan.Today.Date ? $"Mow today at {HeightSpeech.Mm(next.CutMm)}."
-            : $"Next mowing {TurfSpeech.Day(next.Date)} at {HeightSpeech.Mm(next.CutMm)}.";
-        if (wish.CutMm is not { } cut || plan.Today.CutMm is not { } now || now.Mean <= cut + 0.1) yield break;
-        var when = outlook.Earliest is { } on ? $"by about {TurfSpeech.Day(on)}" : "later than this plan looks";
-        if (wish.ByDate is { } past && past < plan.Today.Date) yield return $"The wished {HeightSpeech.Mm(cut)} was due on {TurfSpeech.Day(past)}; it is reached {when}.";
-        else if (wish.ByDate is { } by && outlook.CanMeetDate == false)
-            yield return $"The wished {HeightSpeech.Mm(cut)} cannot be counted on by {TurfSpeech.Day(by)}{(outlook.ByDateProbability is { } p ? $" ({StepSpeech.InHundred(p)})" : "")} without cutting too much at once; it can be reached {when}.";
-        else yield return $"The wished {HeightSpeech.Mm(cut)} is reached {when}, in steps of at most half a millimetre.";
+        if (ReadFirst(plan) is { } first) yield return first;
+        yield return Mowing(plan);
+        if (Wish(plan) is { } wish) yield return wish;
     }
+
+    /// <summary>When the wished height is reached; null where it is, or none is wished.</summary>
+    public static string? Wish(AreaPlan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        var (wish, outlook) = (plan.Today.Ledger.Wish, plan.Plan.Wish);
+        if (wish.CutMm is not { } cut || plan.Today.CutMm is not { } now || now.Mean <= cut + 0.1) return null;
+        var when = outlook.Earliest is { } on ? $"by about {TurfSpeech.Day(on)}" : "later than this plan looks";
+        if (wish.ByDate is { } past && past < plan.Today.Date) return $"The wished {HeightSpeech.Mm(cut)} was due on {TurfSpeech.Day(past)}; it is reached {when}.";
+        return wish.ByDate is { } by && outlook.CanMeetDate == false
+            ? $"The wished {HeightSpeech.Mm(cut)} cannot be counted on by {TurfSpeech.Day(by)}{(outlook.ByDateProbability is { } p ? $" ({StepSpeech.InHundred(p)})" : "")} without cutting too much at once; it can be reached {when}."
+            : $"The wished {HeightSpeech.Mm(cut)} is reached {when}, in steps of at most half a millimetre.";
+    }
+
+    /// <summary>"in about 3 weeks".</summary>
+    public static string InDays(double days) => StepSpeech.Days(days);
 
     private static string Percent(double share) => Math.Round(100 * share).ToString(CultureInfo.InvariantCulture);
 }

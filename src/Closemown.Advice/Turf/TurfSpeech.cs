@@ -15,17 +15,47 @@ public static class TurfSpeech
         ArgumentNullException.ThrowIfNull(t);
         var says = new List<string>();
         if (t.Off.Count > 0) says.Add($"Keep off today: {string.Join(", ", t.Off)}.");
-        says.Add($"The turf stands at about {HeightSpeech.Mm(t.CanopyMm.Mean)}, give or take {HeightSpeech.Mm(t.CanopyMm.Sd)}, and grows about {Per(t.GrowthMm.Mean)} a day.");
+        says.Add(Height(t));
         if (t.CutMm is { } cut && t.ShareIfMown is { } share)
             says.Add(share.P95 < 0.02 ? $"Mown now at {HeightSpeech.Mm(cut.Mean)} almost nothing would come off."
                 : $"Mown now at {HeightSpeech.Mm(cut.Mean)} about {Percent(share.Mean)} in 100 would come off; {StepSpeech.InHundred(share.OverThird)} that it is more than a third.");
-        var level = Array.IndexOf(t.StressLevels, t.StressLevels.Max());
-        var source = Source(t);
-        says.Add(level == 0 ? "It shows no stress." : $"It is under {Levels[level]}{(source is null ? "" : $", mostly {source}")}{(t.Stress.Mean >= PlanLimits.StressedFrom ? ": no lowering" : "")}.");
+        says.Add(Stress(t));
         if (t.Wilting) says.Add("It wilts: water before mowing, and never lower now.");
-        if (t.Water.On is { } on) says.Add(on == t.Date ? $"By the weather it wants water today: about {Round(t.Water.Mm)} mm fill the root zone{(t.Ledger.Heard.Any(e => e.Is("water")) ? "" : " (no watering is in the record)")}." : $"It will want water by {Day(on)}: about {Round(t.Water.Mm)} mm then, if the rain comes as expected.");
-        if (t.Frosts.Count > 0) says.Add($"Frost on the grass is possible in the night to {Day(t.Frosts[0].Date)} ({StepSpeech.InHundred(t.Frosts[0].Probability)}){(t.Frosts.Count > 1 ? $" and in {(t.Frosts.Count - 1).ToString(CultureInfo.InvariantCulture)} more of the next {FrostOutlook.Nights}" : "")}.");
+        if (Water(t) is { } water) says.Add(water);
+        if (Frost(t) is { } frost) says.Add(frost);
         return says;
+    }
+
+    /// <summary>How it stands, in the fewest sentences.</summary>
+    public static IReadOnlyList<string> Standing(AreaToday t)
+    {
+        ArgumentNullException.ThrowIfNull(t);
+        return [Height(t), Stress(t)];
+    }
+
+    /// <summary>Coming nights of frost; null where none is likely.</summary>
+    public static string? Frost(AreaToday t)
+    {
+        ArgumentNullException.ThrowIfNull(t);
+        return t.Frosts.Count == 0 ? null
+            : $"Frost on the grass is possible in the night to {Day(t.Frosts[0].Date)} ({StepSpeech.InHundred(t.Frosts[0].Probability)}){(t.Frosts.Count > 1 ? $" and in {(t.Frosts.Count - 1).ToString(CultureInfo.InvariantCulture)} more of the next {FrostOutlook.Nights}" : "")}.";
+    }
+
+    private static string Height(AreaToday t) => $"The turf stands at about {HeightSpeech.Mm(t.CanopyMm.Mean)}, give or take {HeightSpeech.Mm(t.CanopyMm.Sd)}, and grows about {Per(t.GrowthMm.Mean)} a day.";
+
+    private static string Stress(AreaToday t)
+    {
+        var level = Array.IndexOf(t.StressLevels, t.StressLevels.Max());
+        return level == 0 ? "It shows no stress." : $"It is under {Levels[level]}{(Source(t) is { } source ? $", mostly {source}" : "")}{(t.Stress.Mean >= PlanLimits.StressedFrom ? ": no lowering" : "")}.";
+    }
+
+    /// <summary>When it wants water, and how much; null where none is wanted within the days looked at.</summary>
+    public static string? Water(AreaToday t)
+    {
+        ArgumentNullException.ThrowIfNull(t);
+        return t.Water.On is not { } on ? null
+            : on == t.Date ? $"By the weather it wants water today: about {Round(t.Water.Mm)} mm fill the root zone{(t.Ledger.Heard.Any(e => e.Is("water")) ? "" : " (no watering is in the record)")}."
+            : $"It will want water by {Day(on)}: about {Round(t.Water.Mm)} mm then, if the rain comes as expected.";
     }
 
     /// <summary>The last reading out of the pattern, where it is fresh.</summary>

@@ -3,7 +3,7 @@ using Closemown.Turf;
 
 namespace Closemown.Advice;
 
-/// <summary>The turf's part of today: each area in short, and whether mowing is the one thing to do now.</summary>
+/// <summary>The turf's part of today: each area's plan, and the area in short.</summary>
 public static class TurfToday
 {
     private const int Ahead = 14;
@@ -52,45 +52,4 @@ public static class TurfToday
         }
         return short0;
     }
-
-    /// <summary>The one thing to do now: a step at the bench goes first; else what the plan says of today.</summary>
-    /// <param name="desk">The entries.</param>
-    /// <param name="plans">Plans of all areas.</param>
-    /// <param name="bench">The step that the steel asks for; null where there is no unit.</param>
-    /// <param name="phrasing">The person's words.</param>
-    public static JsonObject? Now(Desk desk, IReadOnlyList<AreaPlan> plans, JsonObject? bench, Phrasing phrasing)
-    {
-        ArgumentNullException.ThrowIfNull(desk);
-        ArgumentNullException.ThrowIfNull(plans);
-        ArgumentNullException.ThrowIfNull(phrasing);
-        if (plans.Count == 0 || (bench is not null && (string?)bench["do"] != "mow")) return bench;
-        if (plans.FirstOrDefault(p => p.Plan.Days[0].Mow) is { } today)
-        {
-            var unit = today.Today.CutMm?.Unit;
-            var step = (unit is null || (string?)bench?["unit"] == unit ? bench : null) ?? new JsonObject { ["do"] = "mow", ["takesMinutes"] = today.Plan.Days[0].Minutes, ["expect"] = new JsonObject(), ["then"] = new JsonArray() };
-            step["area"] = today.Today.AreaName;
-            if (unit is not null) step["benchMm"] = Math.Round(desk.Height(unit).SetBenchMm(today.Plan.Days[0].CutMm, today.Today.AreaName).Mean, 3);
-            step["cutMm"] = Math.Round(today.Plan.Days[0].CutMm, 3);
-            step["say"] = phrasing.Say(PlanSpeech.Summary(today).First());
-            step["cautions"] = Joined(step["cautions"], PlanSpeech.StandOnIt.Select(phrasing.Say));
-            step["why"] = Joined(step["why"], [phrasing.Say(PlanSpeech.Why(today.Plan.Days[0]))]);
-            return step;
-        }
-        var soonest = plans.OrderBy(p => NextMow(p)?.Date ?? DateOnly.MaxValue).First();
-        return new JsonObject
-        {
-            ["do"] = "wait",
-            ["area"] = soonest.Today.AreaName,
-            ["until"] = NextMow(soonest) is { } next ? TurfAnswer.Date(next.Date) : null,
-            ["say"] = phrasing.Say($"Nothing to do today. {PlanSpeech.Summary(soonest).First()}"),
-            ["takesMinutes"] = 0,
-            ["expect"] = new JsonObject(),
-            ["why"] = new JsonArray(phrasing.Say(PlanSpeech.Why(soonest.Plan.Days[0]))),
-            ["cautions"] = new JsonArray(),
-            ["then"] = new JsonArray(),
-        };
-    }
-
-    private static JsonArray Joined(JsonNode? before, IEnumerable<string> more) =>
-        new([.. (before as JsonArray)?.Select(n => n!.DeepClone()) ?? [], .. more.Select(m => (JsonNode)m)]);
 }

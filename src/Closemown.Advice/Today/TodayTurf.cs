@@ -1,0 +1,73 @@
+using Closemown.Turf;
+
+namespace Closemown.Advice;
+
+/// <summary>What an area asks for today, and how pressing it is.</summary>
+internal static class TodayTurf
+{
+    private const double ScalpLikely = 0.25;
+
+    /// <summary>Whether an area is to be mown today: planned, and nothing keeps off.</summary>
+    public static bool MowsToday(AreaPlan plan) => plan.Today.Off.Count == 0 && plan.Plan.Days[0].Mow;
+
+    /// <summary>The area's things.</summary>
+    /// <param name="desk">The entries.</param>
+    /// <param name="plan">Its plan.</param>
+    /// <param name="unit">The unit that mows there and its step, where it is known.</param>
+    public static IEnumerable<TodayTask> Of(Desk desk, AreaPlan plan, (string Unit, StepAdvice Advice)? unit)
+    {
+        var (t, day) = (plan.Today, plan.Plan.Days[0]);
+        if (t.Off.Count > 0)
+        {
+            yield return new TodayTask("wait", Urgency.KeepOff, $"Keep off today: {string.Join(", ", t.Off)}.", "Frozen, soaked or wilting turf is neither mown nor walked on.")
+            {
+                Area = t.AreaName,
+                Plan = plan,
+                Until = TurfToday.NextMow(plan)?.Date is { } d && d > t.Date ? d : null,
+                Why = [PlanSpeech.Why(day)],
+            };
+        }
+        if (t.Water.On == t.Date && TurfSpeech.Water(t) is { } water)
+            yield return new TodayTask("water", t.Wilting ? Urgency.Now : Urgency.Today, water, t.Wilting ? "It wilts: water before mowing." : "") { Area = t.AreaName, Plan = plan, WaterMm = t.Water.Mm };
+        if (MowsToday(plan)) yield return Mow(desk, plan, unit);
+        else if (t.Off.Count == 0)
+        {
+            yield return new TodayTask("wait", Urgency.Nothing, ReadFirst(plan) + PlanSpeech.Mowing(plan), PlanSpeech.Why(day))
+            {
+                Area = t.AreaName,
+                Plan = plan,
+                Until = TurfToday.NextMow(plan)?.Date,
+                Why = [PlanSpeech.Why(day)],
+            };
+        }
+    }
+
+    /// <summary>The match of today or tomorrow for which an area is mown; null for none.</summary>
+    public static DateOnly? Match(AreaPlan plan) =>
+        !MowsToday(plan) ? null : plan.Today.Ledger.Wish.Fixtures.Where(f => f == plan.Today.Date || f == plan.Today.Date.AddDays(1)).Order().Select(f => (DateOnly?)f).FirstOrDefault();
+
+    private static string ReadFirst(AreaPlan plan) => PlanSpeech.ReadFirst(plan) is { } first ? first + " " : "";
+
+    private static TodayTask Mow(Desk desk, AreaPlan plan, (string Unit, StepAdvice Advice)? unit)
+    {
+        var day = plan.Plan.Days[0];
+        var (urgency, because) = Match(plan) is { } f ? (Urgency.Match, $"The match is {(f == day.Date ? "today" : "tomorrow")}.")
+            : day.Why.Reason == PlanReason.OverThirdByNextFreeDay ? (Urgency.Now, $"Left to the next free day it would be more than a third with {StepSpeech.InHundred(day.Why.Value)}.")
+            : day.AskFirst ? (Urgency.Now, "More than a third would come off already.")
+            : day.ScalpProbability >= ScalpLikely ? (Urgency.Now, $"It is near scalping: {StepSpeech.InHundred(day.ScalpProbability)}.")
+            : (Urgency.Today, "Waiting is expected to cost more.");
+        // What the bench says of a mowing belongs to it only where the bench asks for nothing first.
+        var bench = unit is { } u && u.Advice.Step.Do == "mow" ? u.Advice : null;
+        var set = plan.Today.CutMm?.Unit is { } name ? $" Bench set to {HeightSpeech.Mm(desk.Height(name).SetBenchMm(day.CutMm, plan.Today.AreaName).Mean)}." : "";
+        return new TodayTask("mow", urgency, ReadFirst(plan) + PlanSpeech.Mowing(plan) + set, because)
+        {
+            Area = plan.Today.AreaName,
+            Unit = unit?.Unit ?? plan.Today.CutMm?.Unit,
+            Bench = bench,
+            Plan = plan,
+            TakesMinutes = day.Minutes,
+            Why = [.. bench?.Step.Why ?? [], PlanSpeech.Why(day)],
+            Cautions = [.. bench?.Step.Cautions ?? [], .. PlanSpeech.StandOnIt],
+        };
+    }
+}
