@@ -27,8 +27,9 @@ internal static class TodayTurf
                 Why = [PlanSpeech.Why(day)],
             };
         }
-        if (t.Water.On == t.Date && TurfSpeech.Water(t) is { } water)
-            yield return new TodayTask("water", t.Wilting ? Urgency.Now : Urgency.Today, water, t.Wilting ? "It wilts: water before mowing." : "") { Area = t.AreaName, Plan = plan, WaterMm = t.Water.Mm };
+        // Frozen or soaked ground is not watered; footprints that stay ask for it.
+        if (t.Water.On == t.Date && t.Off.All(o => o == "footprints stay") && TurfSpeech.Water(t) is { } water)
+            yield return new TodayTask("water", t.Wilting ? Urgency.Now : t.Ledger.Heard.Any(e => e.Is("water")) ? Urgency.Today : Urgency.CanWait, water, t.Wilting ? "It wilts: water before mowing." : "") { Area = t.AreaName, Plan = plan, WaterMm = t.Water.Mm };
         if (MowsToday(plan)) yield return Mow(desk, plan, unit);
         else if (t.Off.Count == 0)
         {

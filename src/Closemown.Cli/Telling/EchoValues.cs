@@ -17,7 +17,7 @@ internal sealed partial class EchoValues(Entry e, WritingStyle style, IReadOnlyD
         return value switch
         {
             double d => Number(e.Kind.Fields[at], d),
-            double[] list => $"{string.Join(", ", list.Select(x => Plain(Inches ? x / 25.4 : x)))} {(Inches ? "in" : "mm")}",
+            double[] list => $"{string.Join(style.DecimalSign == ',' ? "; " : ", ", list.Select(x => Plain(Inches ? x / 25.4 : x)))} {(Inches ? "in" : "mm")}",
             string[] { Length: > 0 } list when e.Kind.Fields[at].Form == FieldForm.Dates => And([.. list.Select(Date)]),
             string[] list => And(list),
             bool b => b ? flags[place].Yes : flags[place].No,
@@ -34,7 +34,8 @@ internal sealed partial class EchoValues(Entry e, WritingStyle style, IReadOnlyD
         var typed = e.Typed.GetValueOrDefault(f.Name);
         var measure = NumberText.Measure(f.Name);
         // A rate is always said with its "a square metre", also where only "1 kg" was typed.
-        if (typed is not null && NumberText.Says(f, typed, d, style) && !(measure is "g/m2" or "kg/m2" && !typed.Contains('/', StringComparison.Ordinal))) return Spaced(typed);
+        var says = typed is not null && NumberText.Says(f, typed, d, style);
+        if (says && typed!.Any(c => char.IsLetter(c) || c is '°' or '%' or '"') && !(measure is "g/m2" or "kg/m2" && !typed!.Contains('/', StringComparison.Ordinal))) return Spaced(typed!);
         var said = measure switch
         {
             "mm" => Length.Print(Math.Round(d, 2), Inches ? LengthUnit.Inch : LengthUnit.Mm, style),
@@ -51,7 +52,7 @@ internal sealed partial class EchoValues(Entry e, WritingStyle style, IReadOnlyD
             "%" => $"{Plain(d)} %",
             _ => Plain(d),
         };
-        return typed is null || measure is "g/m2" or "kg/m2" && NumberText.Says(f, typed, d, style) ? said : $"{said} (typed {typed})";
+        return typed is null || says ? said : $"{said} (typed {typed})";
     }
 
     private string Plain(double d) => d.ToString("0.###", CultureInfo.InvariantCulture).Replace('.', style.DecimalSign);

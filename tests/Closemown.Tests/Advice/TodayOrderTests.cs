@@ -80,6 +80,22 @@ public sealed class TodayOrderTests
     }
 
     [Fact]
+    public void Water_due_by_the_weather_is_for_today_where_waterings_are_entered_and_never_on_frozen_turf()
+    {
+        string[] dry =
+        [
+            .. Enumerable.Range(0, 25).Select(d => string.Create(CultureInfo.InvariantCulture, $$"""{"kind":"weather","area":"green","date":"{{new DateOnly(2026, 5, 15).AddDays(d):yyyy-MM-dd}}","tMinC":12,"tMaxC":26,"rainMm":0}""")),
+            """{"kind":"area","area":"green","rootMm":200,"fieldCapacity":0.3,"wiltingPoint":0.1,"at":"2026-04-01T08:05:00Z"}""",
+        ];
+        const string Watered = """{"kind":"water","area":"green","mm":5,"at":"2026-05-01T08:00:00Z"}""";
+        Urgency? Water(params string[] more) => Tasks(Grown([.. dry, .. more]), Lap(0.9)).Where(t => t.Do == "water").Select(t => (Urgency?)t.Urgency).SingleOrDefault();
+        Assert.Equal(Urgency.Today, Water(Watered));
+        Assert.Equal(Urgency.CanWait, Water());
+        Assert.Equal(Urgency.Now, Water(Watered, """{"kind":"look","area":"green","footprints":true,"at":"2026-05-20T07:00:00Z"}"""));
+        Assert.Null(Water(Watered, """{"kind":"look","area":"green","frost":true,"at":"2026-05-20T07:00:00Z"}"""));
+    }
+
+    [Fact]
     public void Nothing_due_is_said_with_the_day_to_come_back()
     {
         var mow = new StepAdvice(new AdviceStep("mow") { Say = "Mow, and look behind you." });
