@@ -41,7 +41,7 @@ internal static partial class GhcnByElement
             string Flag(int i) => i < cells.Length ? cells[i] : "";
             if (!DateOnly.TryParseExact(cells[1], "yyyyMMdd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date) || Rows.Number(cells[3], comma: false) is not { } value)
             {
-                table.Drop("no date or no number", line);
+                table.Drop("no day or no number", line);
                 continue;
             }
             if (value is -9999)
@@ -54,12 +54,16 @@ internal static partial class GhcnByElement
                 table.Drop("failed the station network's check", line);
                 continue;
             }
-            if (Flag(4) == "T" && element.Field == WeatherField.RainMm) value = 0;
+            if (Flag(4) == "T" && element.Field == WeatherField.RainMm)
+            {
+                table.Traces++;
+                value = 0;
+            }
             if (Flag(7).StartsWith("07", StringComparison.Ordinal) || Flag(7).StartsWith("08", StringComparison.Ordinal)) morning++;
             table.Set(date, element.Field, value * element.Factor, line);
             if (element.Field == WeatherField.WindMs) table.Set(date, WeatherField.WindHeightM, 10, line);
         }
-        if (morning > table.Count / 2) table.Notes.Add("Read in the morning: most of what stands under a date is of the day before. --day-before moves it there.");
+        if (morning > table.Count / 2) table.Notes.Add("Read in the morning: the greatest temperature and the rain under a date are of the day before. --day-before moves them there.");
         return table;
     }
 
