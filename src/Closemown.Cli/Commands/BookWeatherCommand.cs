@@ -31,7 +31,7 @@ internal sealed class BookWeatherCommand : CliCommand
             ("closemown book weather get --area green", "fetch forecast and past days, once switched on"),
             ("closemown book weather show --area green", "the last days, merged from all sources"),
         ];
-        Details = ["Recognised by what is in it: GHCN-Daily (one element or one day a row), Open-Meteo CSV and JSON, and any table with a column of days and columns by name. docs/weather.md tells more."];
+        Details = ["Recognised by what is in it: GHCN-Daily (one element or one day a row), global summary of the day, DWD daily, MIDAS Open daily, Open-Meteo CSV and JSON, and any table with a column of days and columns by name. docs/weather.md tells more."];
         Arguments.Add(Source);
         foreach (var option in (Option[])[CommonOptions.Area, Named, Columns, Dates, Units, Place, DayBefore, Forecast, Confirmed, Preview, CommonOptions.At]) Options.Add(option);
         Subcommands.Add(new WeatherGetCommand());
@@ -48,6 +48,7 @@ internal sealed class BookWeatherCommand : CliCommand
         {
             using var file = path == "-" ? call.Around.Input() : File.OpenRead(path);
             var read = WeatherFile.Read(file, new() { Columns = ColumnsTold(call), Dates = OneOf(call, Dates, "dmy", "mdy", "ymd"), Units = OneOf(call, Units, "metric", "standard", "tenths"), Place = call.Parsed.GetValue(Place) });
+            if (call.Parsed.GetValue(DayBefore) && read.Placed) throw CliFault.Refused($"{read.Layout}: this layout says itself which day a value is of.", "Leave --day-before out.");
             if (call.Parsed.GetValue(DayBefore)) read = read with { Days = read.Days.ReadInTheMorning() };
             using var open = preview && !File.Exists(call.Location.Path) ? new OpenBook(BookFile.Open(BookFile.InMemory), call) : preview ? call.Read() : call.Write();
             var area = WeatherAreas.Of(call, open.Talk.Desk);

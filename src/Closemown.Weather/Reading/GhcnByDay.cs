@@ -6,12 +6,8 @@ internal static class GhcnByDay
 {
     private const double HottestC = 60, InchMm = 25.4;
 
-    public static bool Is(string header)
-    {
-        using var text = new StringReader(header);
-        var names = Rows.Of(text, ',').SelectMany(r => r.Cells).ToHashSet(StringComparer.Ordinal);
-        return names.Contains("STATION") && names.Contains("DATE") && (names.Contains("TMAX") || names.Contains("TMIN") || names.Contains("PRCP")) && !names.Contains("FRSHTT");
-    }
+    public static bool Is(string header) =>
+        HeaderRow.Has(header, ',', "STATION", "DATE") && !HeaderRow.Has(header, ',', "FRSHTT") && (HeaderRow.Has(header, ',', "TMAX") || HeaderRow.Has(header, ',', "TMIN") || HeaderRow.Has(header, ',', "PRCP"));
 
     public static WeatherTable Read(TextReader text, string? units)
     {
@@ -19,6 +15,7 @@ internal static class GhcnByDay
         var daily = new DailyOnly();
         var held = new List<(DateOnly Date, WeatherField Field, double Value, long Line)>();
         string[]? header = null;
+        string? station = null;
         foreach (var (cells, line) in Rows.Of(text, ','))
         {
             if (header is null)
@@ -32,6 +29,7 @@ internal static class GhcnByDay
                 table.Drop("no day", line);
                 continue;
             }
+            HeaderRow.OneStation(ref station, Cell("STATION"), line);
             daily.See(stamp, line);
             foreach (var (name, field) in (ReadOnlySpan<(string, WeatherField)>)[("TMAX", WeatherField.TMaxC), ("TMIN", WeatherField.TMinC), ("TAVG", WeatherField.TMeanC), ("PRCP", WeatherField.RainMm), ("AWND", WeatherField.WindMs)])
             {

@@ -34,8 +34,7 @@ internal static partial class GhcnByElement
         foreach (var (cells, line) in Rows.Of(text, ','))
         {
             if (cells.Length < 4 || cells[1].Equals("DATE", StringComparison.OrdinalIgnoreCase)) continue;
-            station ??= cells[0];
-            if (cells[0] != station) throw new WeatherException($"Line {line} is of another station ({cells[0]}) than the first ({station}).", "Give a file of one station: weather of two places does not mix.");
+            HeaderRow.OneStation(ref station, cells[0], line);
             if (cells[2] == "MDPR") table.Drop("rain summed over several days", line);
             if (!Elements.TryGetValue(cells[2], out var element)) continue;
             string Flag(int i) => i < cells.Length ? cells[i] : "";
