@@ -35,7 +35,7 @@ public sealed class WeatherFileCommandTests : IDisposable
         var told = Read(Elements, preview ? ["--preview"] : []);
         Assert.Equal(1, told.Exit);
         Assert.All(
-            (string[])["3 days, 2026-04-01 to 2026-04-05", "Dropped 1: failed the station network's check (first in line 4).", "Left out 1 value of rainMm, not plausible: 900 mm on 2026-04-02 (line 6). If they are right: --confirmed.",
+            (string[])["3 days, 2026-04-01 to 2026-04-05", "Dropped 1: failed the station network's check (first in line 4).", "Left out 1 value of rainMm, not plausible: 900 mm on 2026-04-02 (line 6). If right, --confirmed takes them.",
                 "Left out 1 value of tMinC, not plausible: -52 °C on 2026-04-05 (line 8).", "1 trace of rain, too little to measure: 0 mm.", "1 gap:", "2026-04-03 to 2026-04-04 (2 days)"],
             part => Assert.Contains(part, told.Out, StringComparison.Ordinal));
         Assert.Contains(preview ? "Nothing was stored." : "3 new in the weather of green", told.Out, StringComparison.Ordinal);

@@ -61,7 +61,7 @@ internal sealed class WeatherReport(WeatherFileRead read, string source, string 
     {
         var first = string.Join(", ", left.First.Select(v => $"{Number(v.Value).Replace('.', decimalSign)} {left.Unit} on {TurfAnswer.Date(v.Date)} (line {Number(v.Line)})"));
         var more = left.Count > left.First.Count ? $" and {left.Count - left.First.Count} more" : "";
-        return $"Left out {BookWeatherCommand.Count(left.Count, "value")} of {left.Field}, {(left.CanBe ? "not plausible" : "which cannot be")}: {first}{more}.{(left.CanBe ? " If they are right: --confirmed." : "")}";
+        return $"Left out {BookWeatherCommand.Count(left.Count, "value")} of {left.Field}, {(left.CanBe ? "not plausible" : "which cannot be")}: {first}{more}.{(left.CanBe ? " If right, --confirmed takes them." : "")}";
     }
 
     private JsonObject Json()

@@ -10,6 +10,7 @@ internal sealed class DailyOnly
     private const int TooMany = 3;
 
     private static readonly TimeSpan MayMove = TimeSpan.FromHours(3);
+    private static readonly TimeOnly MorningFrom = new(5, 0), MorningTo = new(11, 0);
     private readonly Dictionary<DateOnly, TimeOnly?> seen = [];
     private (TimeOnly Earliest, TimeOnly Latest)? span;
     private long rows;
@@ -37,12 +38,15 @@ internal sealed class DailyOnly
             throw new WeatherException($"The rows are readings of changing hours ({Clock(span.Value.Earliest)} to {Clock(span.Value.Latest)}, as in line {Number(line)}), not days.", AskForDays);
     }
 
-    /// <summary>All rows have gone by.</summary>
+    /// <summary>All rows have gone by: says what their constant hour means, if they have one.</summary>
     /// <exception cref="WeatherException">Most days came several times.</exception>
     public void Close(WeatherTable table)
     {
         if ((seen.Count > 0 && rows >= TooMany * (long)seen.Count) || table.Clashes * 2 > table.Count)
             throw new WeatherException($"The rows are not daily: {Number(rows)} rows are of {Number(seen.Count)} day{(seen.Count == 1 ? "" : "s")}.", AskForDays);
+        if (span is not { Earliest: var hour } || hour == TimeOnly.MinValue) return;
+        table.Notes.Add($"Every row is of {Clock(hour)}: its date is taken as it stands.");
+        if (hour >= MorningFrom && hour <= MorningTo) table.Notes.Add(WeatherTable.MorningNote);
     }
 
     private static string Day(DateOnly d) => d.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);

@@ -62,7 +62,7 @@ internal static partial class GhcnByElement
             table.Set(date, element.Field, value * element.Factor, line);
             if (element.Field == WeatherField.WindMs) table.Set(date, WeatherField.WindHeightM, 10, line);
         }
-        if (morning > table.Count / 2) table.Notes.Add("Read in the morning: the greatest temperature and the rain under a date are of the day before. --day-before moves them there.");
+        if (morning > table.Count / 2) table.Notes.Add(WeatherTable.MorningNote);
         return table;
     }
 

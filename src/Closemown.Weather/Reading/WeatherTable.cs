@@ -8,6 +8,9 @@ namespace Closemown.Weather;
 /// <summary>Days read so far, with what was dropped and why. A day is twelve numbers with their lines: a file of 150 years takes some ten megabytes.</summary>
 public sealed class WeatherTable
 {
+    /// <summary>The remark about a file that seems to be a morning reader's.</summary>
+    internal const string MorningNote = "Read in the morning, as it seems: then the greatest temperature and the rain under a date are of the day before, and --day-before moves them there.";
+
     private static readonly DateTimeOffset Earliest = new(1900, 1, 1, 12, 0, 0, TimeSpan.Zero);
     private readonly SortedDictionary<DateOnly, DayRow> days = [];
     private readonly HashSet<DateOnly> clashing = [], bare = [];
@@ -58,7 +61,7 @@ public sealed class WeatherTable
     {
         var moved = new WeatherTable { Traces = Traces };
         foreach (var (reason, d) in dropped) moved.dropped[reason] = d;
-        foreach (var note in Notes) moved.Notes.Add(note);
+        foreach (var note in Notes.Where(n => n != MorningNote)) moved.Notes.Add(note);
         foreach (var (date, day) in days)
         {
             for (var f = 0; f < WeatherFields.Count; f++)

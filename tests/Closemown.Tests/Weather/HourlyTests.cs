@@ -49,6 +49,18 @@ public sealed class HourlyTests
         Assert.Equal([("2026-04-03", 4.0), ("2026-04-04", 5.0)], days.Select(d => (d.Word("date"), d.Number("tMeanC"))));
     }
 
+    [Theory]
+    [InlineData("00:00", "")]
+    [InlineData("09:00", "Every row is of 09:00 --day-before")]
+    [InlineData("23:00", "Every row is of 23:00")]
+    public void What_a_constant_hour_means_is_said(string hour, string says)
+    {
+        var notes = string.Join('\n', Read($"date,Temp (C)\n2026-05-01 {hour},4\n2026-05-02 {hour},5\n", new()).Days.Notes);
+        if (says.Length == 0) Assert.Equal("", notes);
+        else Assert.Contains(says[.."Every row is of 09:00".Length], notes, StringComparison.Ordinal);
+        Assert.Equal(says.Contains("--day-before", StringComparison.Ordinal), notes.Contains("--day-before", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void One_day_told_twice_is_a_slip_and_not_hours()
     {

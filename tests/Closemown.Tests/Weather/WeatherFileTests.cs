@@ -50,6 +50,8 @@ public sealed class WeatherFileTests
         Assert.Equal([(new DateOnly(2020, 1, 3), new DateOnly(2020, 1, 4))], read.Days.Gaps());
         Assert.Contains(read.Days.Notes, n => n.Contains("--day-before", StringComparison.Ordinal));
         Assert.Equal(1, read.Days.Traces);
+        Assert.Equal(1, read.Days.ReadInTheMorning().Traces);
+        Assert.Empty(read.Days.ReadInTheMorning().Notes);
     }
 
     [Fact]
