@@ -23,9 +23,16 @@ public static class TurfSpeech
         var source = Source(t);
         says.Add(level == 0 ? "It shows no stress." : $"It is under {Levels[level]}{(source is null ? "" : $", mostly {source}")}{(t.Stress.Mean >= PlanLimits.StressedFrom ? ": no lowering" : "")}.");
         if (t.Wilting) says.Add("It wilts: water before mowing, and never lower now.");
-        if (t.Water.On is { } on) says.Add(on == t.Date ? $"By the weather it wants water today: about {Round(t.Water.Mm)} mm fill the root zone{(t.Ledger.Heard.Any(e => e.Is("water")) ? "" : " (no watering is in the record)")}." : $"It will want water by {Day(on)}: about {Round(t.Water.Mm)} mm then, if the rain comes as expected.");
+        if (t.Water.On is { } on) says.Add(Water(t, on));
         if (t.Frosts.Count > 0) says.Add($"Frost on the grass is possible in the night to {Day(t.Frosts[0].Date)} ({StepSpeech.InHundred(t.Frosts[0].Probability)}){(t.Frosts.Count > 1 ? $" and in {(t.Frosts.Count - 1).ToString(CultureInfo.InvariantCulture)} more of the next {FrostOutlook.Nights}" : "")}.");
         return says;
+    }
+
+    private static string Water(AreaToday t, DateOnly on)
+    {
+        var fill = $"about {Round(t.Water.Mm)} mm fill the root zone";
+        var say = on == t.Date ? $"By the weather it wants water today: {fill}{(t.Ledger.Heard.Any(e => e.Is("water")) ? "" : " (no watering is in the record)")}" : $"It will want water by {Day(on)}: {fill} then, if the rain comes as expected";
+        return t.WateringEvenness is { } even ? $"{say}; give {Round(t.Water.GrossMm(even))} mm so that the driest quarter gets it too (by the catch cans, evenness {even.ToString("0.00", CultureInfo.InvariantCulture)})." : say + ".";
     }
 
     /// <summary>The last reading out of the pattern, where it is fresh.</summary>
