@@ -35,6 +35,7 @@ public sealed class AddFormsTests
         { "water 5 mm", """{"kind":"water","mm":5}""" },
         { "water green 5", """{"kind":"water","mm":5,"area":"green"}""" },
         { "water 5 l/m2", """{"kind":"water","mm":5}""" },
+        { "water 5mm cans 4 5 6 5.5 green", """{"kind":"water","mm":5,"cansMm":[4,5,6,5.5],"area":"green"}""" },
         { "watered 0.2in", """{"kind":"water","mm":5.08}""" },
         { "feed 1.5", """{"kind":"feed","nGm2":1.5}""" },
         { "feed 1.5g green", """{"kind":"feed","nGm2":1.5,"area":"green"}""" },
@@ -133,6 +134,7 @@ public sealed class AddFormsTests
     [InlineData("clippings 12 l 200m2", "12 l of clippings from 200 m2 of green")]
     [InlineData("weather 4..15 wind 3 rain 2", "weather of green on 20 May 2026: 4 °C to 15 °C, rain 2 mm, wind 3 m/s")]
     [InlineData("water 5", "5 mm of water on green")]
+    [InlineData("water 5 cans 4 5 6 5.5", "5 mm of water on green, caught in the cans 4, 5, 6, 5.5 mm")]
     [InlineData("water 0.2in", "0.2 in of water on green")]
     [InlineData("water 5 --height inch", "0.197 in of water on green")]
     [InlineData("water 2,5 --decimal comma", "2,5 mm of water on green")]

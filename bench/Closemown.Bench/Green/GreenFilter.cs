@@ -33,6 +33,9 @@ internal sealed class GreenFilter
 
     public GreenRun0 Run { get; private set; } = new(10, 0.8 * BucketMm);
 
+    /// <summary>The standing height as it was believed before today's reading.</summary>
+    public (double Mean, double Sd) Foreseen { get; private set; }
+
     /// <summary>The base as a share of the height kept.</summary>
     public double BaseShare => share0;
 
@@ -62,6 +65,7 @@ internal sealed class GreenFilter
             Stress = Math.Clamp(Stress + ((Math.Min(3, feels * input) - Stress) / AreaDefaults.StressDays), 0, 3);
             BaseMm += ((share0 * CanopyMm) - BaseMm) / 14;
         }
+        Foreseen = (x[0], Math.Sqrt(p[0, 0]));
         if (d.CanopyMm is { } mm) Read(mm);
         if (d.StressSeen is { } seen)
         {

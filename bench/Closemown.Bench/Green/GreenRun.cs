@@ -46,7 +46,7 @@ internal static class GreenRun
         for (var w = 0; w < who.Count; w++)
         {
             if (all[w].Sum(s => s.Said) is var said and > 0)
-                Console.WriteLine($"{who[w].Title}: standing height within what was said with 90 in 100: {Table.Number(all[w].Sum(s => s.SaidIn) / (double)said, "0.000")} of {said}; growth rate off after 4 and 10 weeks: {Table.Number(all[w].Average(s => s.RateOff4 ?? 1), "0.00")}, {Table.Number(all[w].Average(s => s.RateOff10 ?? 1), "0.00")}");
+                Console.WriteLine($"{who[w].Title}: standing height within what was said with 90 in 100: {Table.Number(all[w].Sum(s => s.SaidIn) / (double)said, "0.000")} of {said}; off by {Table.Number(all[w].Sum(s => s.OffSum) / said, "0.00")} mm on average, {Table.Number(Math.Sqrt(all[w].Sum(s => s.OffSquares) / said), "0.00")} root mean square; growth rate off after 4 and 10 weeks: {Table.Number(all[w].Average(s => s.RateOff4 ?? 1), "0.00")}, {Table.Number(all[w].Average(s => s.RateOff10 ?? 1), "0.00")}");
         }
         return 0;
     }

@@ -41,6 +41,12 @@ internal sealed record GreenSeason
     /// <inheritdoc cref="Said"/>
     public int SaidIn { get; private set; }
 
+    /// <summary>Sum of the heights said less those that stood, mm, and of their squares.</summary>
+    public double OffSum { get; private set; }
+
+    /// <inheritdoc cref="OffSum"/>
+    public double OffSquares { get; private set; }
+
     /// <summary>How far the growth rate believed after four and after ten weeks lies from the green's own, as a share; null where nothing was said.</summary>
     public double? RateOff4 { get; private set; }
 
@@ -53,6 +59,8 @@ internal sealed record GreenSeason
         if (says.Said is { } said)
         {
             Said++;
+            OffSum += said.Mean - world.CanopyMm;
+            OffSquares += Math.Pow(said.Mean - world.CanopyMm, 2);
             if (Math.Abs(world.CanopyMm - said.Mean) <= Z90 * said.Sd) SaidIn++;
         }
         if (says.RateMm is not { } rate) return;

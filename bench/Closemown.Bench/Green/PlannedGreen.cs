@@ -3,7 +3,7 @@ using Closemown.Turf;
 namespace Closemown.Bench.Green;
 
 /// <summary>The planner, with the small filter's estimate, told of the green and its weather, of the days the person is there, or of both.</summary>
-internal sealed class PlannedGreen(GreenTruth truth, bool told, bool toldDays, double startMm, int count = 60, int horizon = 14, PlanLosses? losses = null) : IGreenStrategy
+internal sealed class PlannedGreen(GreenTruth truth, bool told, bool toldDays, double startMm, int count = 60, int horizon = 14, PlanLosses? losses = null) : IGreenStrategy, ISays
 {
     private const double Away = 0.15, ThereOther = 0.07, RecentDays = 14;
     private readonly GreenFilter filter = new(startMm + 1);
@@ -12,9 +12,14 @@ internal sealed class PlannedGreen(GreenTruth truth, bool told, bool toldDays, d
     private double recentC = double.NaN, wet = 0.3, range = 9;
     private int since = 99;
 
+    public (double Mean, double Sd)? Said { get; private set; }
+
+    public double? RateMm => filter.RateMm;
+
     public Decision Day(GreenDay d)
     {
         filter.Morning(d);
+        Said = d.Free ? filter.Foreseen : null;
         if (double.IsNaN(recentC)) recentC = d.Yesterday.MeanC;
         recentC += (d.Yesterday.MeanC - recentC) / RecentDays;
         wet += ((d.Yesterday.RainMm > 0.5 ? 1 : 0) - wet) / (2 * RecentDays);

@@ -10,6 +10,7 @@ internal static class KeepingRun
         ["kills-child", ..] => KillsChild.Run(args[1], args[2..]),
         ["flips", ..] => FlipsRun.Print(args[1..]),
         ["badlines", ..] => BadLinesRun.Print(args[1..]),
+        ["weather", ..] => WeatherRun.Print(args[1..]),
         _ => null,
     };
 }

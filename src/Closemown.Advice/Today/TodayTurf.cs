@@ -29,7 +29,7 @@ internal static class TodayTurf
         }
         // Frozen or soaked ground is not watered; footprints that stay ask for it.
         if (t.Water.On == t.Date && t.Off.All(o => o == "footprints stay") && TurfSpeech.Water(t) is { } water)
-            yield return new TodayTask("water", t.Wilting ? Urgency.Now : t.Ledger.Heard.Any(e => e.Is("water")) ? Urgency.Today : Urgency.CanWait, water, t.Wilting ? "It wilts: water before mowing." : "") { Area = t.AreaName, Plan = plan, WaterMm = t.Water.Mm };
+            yield return new TodayTask("water", t.Wilting ? Urgency.Now : t.Ledger.Heard.Any(e => e.Is("water")) ? Urgency.Today : Urgency.CanWait, water, t.Wilting ? "It wilts: water before mowing." : "") { Area = t.AreaName, Plan = plan, WaterMm = t.WateringEvenness is { } even ? t.Water.GrossMm(even) : t.Water.Mm };
         if (MowsToday(plan)) yield return Mow(desk, plan, unit);
         else if (t.Off.Count == 0)
         {

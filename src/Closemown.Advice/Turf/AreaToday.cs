@@ -8,7 +8,8 @@ namespace Closemown.Advice;
 public sealed class AreaToday
 {
     private const double Bell95 = 1.6448536269514722;
-    private const int FeedDays = 30;
+    private const int FeedDays = 30, MorningHour = 9;
+    private const double LeastEvenness = 0.3;
 
     private AreaToday(AreaLedger ledger, DateTimeOffset at) => (Ledger, At, Date) = (ledger, at, ledger.Track.Area.LocalDate(at));
 
@@ -49,6 +50,9 @@ public sealed class AreaToday
 
     public required WaterNeed Water { get; init; }
 
+    /// <summary>Lower-quarter evenness of the watering, 0 to 1, by the last cans set out; null where none were.</summary>
+    public double? WateringEvenness { get; init; }
+
     public required FeedNeed Feed { get; init; }
 
     /// <summary>Coming nights in which the grass may freeze, with the probability.</summary>
@@ -86,12 +90,23 @@ public sealed class AreaToday
             CutMm = cut,
             ShareIfMown = cut is { } c ? ShareRemoved.Of((canopy.Mean, canopy.Sd), (c.Mean, Math.Sqrt((c.Sd * c.Sd) + (AreaDefaults.CutMm * AreaDefaults.CutMm)))) : null,
             Water = WaterNeed.Of(days, date),
+            WateringEvenness = Evenness(ledger, at),
             Feed = FeedNeed.Of(days, date, fed),
-            Frosts = [.. Enumerable.Range(0, FrostOutlook.Nights).Select(k => (Date: date.AddDays(k), P: FrostOutlook.Probability(days.On(date.AddDays(k)), k, days.Usual.On(date.AddDays(k))))).Where(n => n.P >= FrostOutlook.NamedFrom)],
+            Frosts = [.. Enumerable.Range(NightOver(ledger, at) ? 1 : 0, FrostOutlook.Nights).Select(k => (Date: date.AddDays(k), P: FrostOutlook.Probability(days.On(date.AddDays(k)), k, days.Usual.On(date.AddDays(k))))).Where(n => n.P >= FrostOutlook.NamedFrom)],
             Wilting = day.Wilting || look?.Flag("footprints") == true || look?.Word("colour") == "blue-grey",
             Off = [.. OffWords(day.KeepOff), .. Seen(look)],
         };
     }
+
+    /// <summary>What the last catch cans say of how evenly the water falls.</summary>
+    private static double? Evenness(AreaLedger ledger, DateTimeOffset at)
+    {
+        var cans = ledger.Heard.Where(e => e.Is("water") && e.At <= at).Select(e => e.Numbers("cansMm")).LastOrDefault(c => c is not null && CatchCans.Tell(c));
+        return cans is null ? null : Math.Max(LeastEvenness, CatchCans.LowQuarter(cans));
+    }
+
+    /// <summary>Whether the night to this day is over, so that its frost is no news.</summary>
+    private static bool NightOver(AreaLedger ledger, DateTimeOffset at) => ledger.Track.Area.LocalTime(at).Hour >= MorningHour;
 
     /// <summary>The look of a day, where there was one.</summary>
     internal static Entry? LookOf(AreaLedger ledger, DateOnly date) =>

@@ -46,7 +46,7 @@ public static class TurfAnswer
         }
         if (track.Base.Mm is { } green) answer["greenBaseMm"] = StepJson.Q(E(green));
         if (track.LastMowing is { } mown) answer["mown"] = Date(track.Area.LocalDate(mown.At));
-        answer["water"] = Water(t.Water);
+        answer["water"] = Water(t);
         answer["feed"] = new JsonObject { ["asksLowGm2"] = t.Feed.LowGm2, ["asksHighGm2"] = t.Feed.HighGm2, ["given30DaysGm2"] = t.Feed.GivenGm2, ["atWorkGm2"] = t.Feed.AtWorkGm2 };
         if (day.RegulatorCDays is { } sum) answer["regulator"] = new JsonObject { ["sumCDays"] = sum, ["dueCDays"] = Clock(track.Area).ThresholdCDays, ["baseC"] = Clock(track.Area).BaseC };
         if (DiseaseRisk.DollarSpotOf(track.Days, t.Date) is { } spot)
@@ -72,13 +72,13 @@ public static class TurfAnswer
 
     internal static GrowthRegulator Clock(TurfArea area) => area.Grass == TurfGrass.Warm ? GrowthRegulator.UltradwarfBermudagrass : GrowthRegulator.CreepingBentgrass;
 
-    private static JsonObject Water(WaterNeed w) => new()
+    private static JsonObject Water(AreaToday t)
     {
-        ["on"] = w.On is { } on ? Date(on) : null,
-        ["mm"] = w.Mm,
-        ["readyMm"] = w.ReadyMm,
-        ["rainUntilMm"] = w.RainMm,
-    };
+        var w = t.Water;
+        var water = new JsonObject { ["on"] = w.On is { } on ? Date(on) : null, ["mm"] = w.Mm, ["readyMm"] = w.ReadyMm, ["rainUntilMm"] = w.RainMm };
+        if (t.WateringEvenness is { } even) (water["evenness"], water["giveMm"]) = (even, w.GrossMm(even));
+        return water;
+    }
 
     /// <summary>What was not told and so stands at a default.</summary>
     private static IEnumerable<string> Assumed(AreaTrack track)

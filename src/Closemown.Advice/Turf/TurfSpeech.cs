@@ -53,9 +53,10 @@ public static class TurfSpeech
     public static string? Water(AreaToday t)
     {
         ArgumentNullException.ThrowIfNull(t);
-        return t.Water.On is not { } on ? null
-            : on == t.Date ? $"By the weather it wants water today: about {Round(t.Water.Mm)} mm fill the root zone{(t.Ledger.Heard.Any(e => e.Is("water")) ? "" : " (no watering is in the record)")}."
-            : $"It will want water by {Day(on)}: about {Round(t.Water.Mm)} mm then, if the rain comes as expected.";
+        if (t.Water.On is not { } on) return null;
+        var fill = $"about {Round(t.Water.Mm)} mm fill the root zone";
+        var say = on == t.Date ? $"By the weather it wants water today: {fill}{(t.Ledger.Heard.Any(e => e.Is("water")) ? "" : " (no watering is in the record)")}" : $"It will want water by {Day(on)}: {fill} then, if the rain comes as expected";
+        return t.WateringEvenness is { } even ? $"{say}; give {Round(t.Water.GrossMm(even))} mm so that the driest quarter gets it too (by the catch cans, evenness {even.ToString("0.00", CultureInfo.InvariantCulture)})." : say + ".";
     }
 
     /// <summary>The last reading out of the pattern, where it is fresh.</summary>

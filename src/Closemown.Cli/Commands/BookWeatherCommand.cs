@@ -1,10 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
-using System.Text.Json.Nodes;
-using Closemown.Advice;
 using Closemown.Book;
 using Closemown.Entries;
-using Closemown.Pipe;
 using Closemown.Weather;
 
 namespace Closemown.Cli;
@@ -12,13 +9,14 @@ namespace Closemown.Cli;
 /// <summary>Reads a weather file into the book's weather.</summary>
 internal sealed class BookWeatherCommand : CliCommand
 {
-    private const int Batch = 2000, Shown = 3, GapsShown = 12;
+    private const int Batch = 2000, Shown = 3;
     private static readonly Argument<string> Source = new("file") { HelpName = "FILE", Description = "a weather file as exported; gzip too; - for standard input", Arity = ArgumentArity.ZeroOrOne };
     private static readonly Option<string> Named = new("--source") { Description = "a name for where it comes from; left out: by its layout", HelpName = "NAME" };
     private static readonly Option<string[]> Columns = new("--column") { Description = "which column is which, with its unit: tMinC=\"Min\":C", HelpName = "FIELD=COLUMN:UNIT", AllowMultipleArgumentsPerToken = false };
     private static readonly Option<string> Dates = new("--dates") { Description = "order of dates with slashes", HelpName = "dmy|mdy" };
     private static readonly Option<string> Units = new("--units") { Description = "units of a daily summary that does not say them", HelpName = "metric|standard|tenths" };
-    private static readonly Option<bool> DayBefore = new("--day-before") { Description = "read in the morning: each row is of the day before its date" };
+    private static readonly Option<bool> DayBefore = new("--day-before") { Description = "read in the morning: the greatest temperature, the rain and the rest are of the day before the date, the least temperature is of the date" };
+    private static readonly Option<int?> Place = new("--place") { Description = "which place of a file of several, counted from 1", HelpName = "N" };
     private static readonly Option<bool> Forecast = new("--forecast") { Description = "the file is a forecast" };
     private static readonly Option<bool> Confirmed = new("--confirmed") { Description = "take values that are not plausible as they are" };
     private static readonly Option<bool> Preview = new("--preview") { Description = "write nothing; show what was recognised and the first three days" };
@@ -33,9 +31,9 @@ internal sealed class BookWeatherCommand : CliCommand
             ("closemown book weather get --area green", "fetch forecast and past days, once switched on"),
             ("closemown book weather show --area green", "the last days, merged from all sources"),
         ];
-        Details = ["Recognised by what is in it: GHCN-Daily (one element or one day a row), Open-Meteo CSV and JSON, and any table with a column of days and columns by name. docs/weather.md tells more."];
+        Details = ["Recognised by what is in it: GHCN-Daily (one element or one day a row), global summary of the day, DWD daily, MIDAS Open daily, Open-Meteo CSV and JSON, and any table with a column of days and columns by name. docs/weather.md tells more."];
         Arguments.Add(Source);
-        foreach (var option in (Option[])[CommonOptions.Area, Named, Columns, Dates, Units, DayBefore, Forecast, Confirmed, Preview, CommonOptions.At]) Options.Add(option);
+        foreach (var option in (Option[])[CommonOptions.Area, Named, Columns, Dates, Units, Place, DayBefore, Forecast, Confirmed, Preview, CommonOptions.At]) Options.Add(option);
         Subcommands.Add(new WeatherGetCommand());
         Subcommands.Add(new WeatherShowCommand());
         Subcommands.Add(new WeatherGapsCommand());
@@ -49,15 +47,19 @@ internal sealed class BookWeatherCommand : CliCommand
         try
         {
             using var file = path == "-" ? call.Around.Input() : File.OpenRead(path);
-            var read = WeatherFile.Read(file, new() { Columns = ColumnsTold(call), Dates = OneOf(call, Dates, "dmy", "mdy", "ymd"), Units = OneOf(call, Units, "metric", "standard", "tenths") });
+            var read = WeatherFile.Read(file, new() { Columns = ColumnsTold(call), Dates = OneOf(call, Dates, "dmy", "mdy", "ymd"), Units = OneOf(call, Units, "metric", "standard", "tenths"), Place = call.Parsed.GetValue(Place) });
+            if (call.Parsed.GetValue(DayBefore) && read.Placed) throw CliFault.Refused($"{read.Layout}: this layout says itself which day a value is of.", "Leave --day-before out.");
+            if (call.Parsed.GetValue(DayBefore)) read = read with { Days = read.Days.ReadInTheMorning() };
             using var open = preview && !File.Exists(call.Location.Path) ? new OpenBook(BookFile.Open(BookFile.InMemory), call) : preview ? call.Read() : call.Write();
             var area = WeatherAreas.Of(call, open.Talk.Desk);
             // What lies ahead nobody has recorded; a service's own today is a forecast too.
             var today = area.LocalDate(call.Now);
             DateOnly? forecastFrom = call.Parsed.GetValue(Forecast) ? DateOnly.MinValue : read.Source == "open-meteo" ? today : today.AddDays(1);
-            var entries = read.Days.Entries(area.Name, call.Parsed.GetValue(Named) ?? read.Source, forecastFrom, d => area.At(d, TimeSpan.FromHours(12), new(2000, 1, 1, 0, 0, 0, TimeSpan.Zero)), call.Parsed.GetValue(DayBefore) ? -1 : 0, call.Parsed.GetValue(Confirmed));
-            if (preview) return Previewed(call, read, entries.Take(Shown).ToList());
-            return Told(call, read, area.Name, Stored(open.Book, entries, call.Now));
+            var source = call.Parsed.GetValue(Named) ?? read.Source;
+            var entries = read.Days.Entries(area.Name, source, forecastFrom, d => area.At(d, TimeSpan.FromHours(12), new(2000, 1, 1, 0, 0, 0, TimeSpan.Zero)), call.Parsed.GetValue(Confirmed));
+            var report = preview ? new WeatherReport(read, source, area.Name) { First = FirstOf(entries) } : new WeatherReport(read, source, area.Name) { Done = Stored(open.Book, entries, call.Now) };
+            report.Tell(call);
+            return report.Ok ? ExitCodes.Done : ExitCodes.Refused;
         }
         catch (WeatherException fault)
         {
@@ -82,44 +84,15 @@ internal sealed class BookWeatherCommand : CliCommand
         return (added, there + known.Same);
     }
 
-    private static int Previewed(Call call, WeatherFileRead read, List<Entry> first)
+    /// <summary>The first few; all are made, so that what is left out of the later ones is known as well.</summary>
+    private static List<Entry> FirstOf(IEnumerable<Entry> entries)
     {
-        call.Screen.Line($"Recognised: {read.Layout}; {Count(read.Days.Count, "day")}, {string.Join(", ", read.Days.Fields)}. Nothing was stored.");
-        foreach (var e in first) call.Screen.Line(WeatherLine.Of(e, call.Style));
-        return ExitCodes.Done;
-    }
-
-    private static int Told(Call call, WeatherFileRead read, string area, (int Added, int There) done)
-    {
-        var gaps = read.Days.Gaps().ToList();
-        if (call.Json)
+        var first = new List<Entry>();
+        foreach (var e in entries)
         {
-            call.Screen.Line(Conversation.Text(new()
-            {
-                ["ok"] = true,
-                ["layout"] = read.Layout,
-                ["area"] = area,
-                ["days"] = read.Days.Count,
-                ["added"] = done.Added,
-                ["alreadyThere"] = done.There,
-                ["first"] = read.Days.Span is { } s ? TurfAnswer.Date(s.First) : null,
-                ["last"] = read.Days.Span is { } t ? TurfAnswer.Date(t.Last) : null,
-                ["fields"] = new JsonArray([.. read.Days.Fields.Select(f => (JsonNode)f)]),
-                ["dropped"] = new JsonObject(read.Days.Dropped.Select(d => KeyValuePair.Create<string, JsonNode?>(d.Key, d.Value.Count))),
-                ["gaps"] = new JsonArray([.. gaps.Select(g => (JsonNode)new JsonObject { ["from"] = TurfAnswer.Date(g.From), ["to"] = TurfAnswer.Date(g.To) })]),
-                ["notes"] = new JsonArray([.. read.Days.Notes.Select(n => (JsonNode)n)]),
-            }));
-            return ExitCodes.Done;
+            if (first.Count < Shown) first.Add(e);
         }
-        call.Screen.Line($"{read.Layout}: {Count(read.Days.Count, "day")}{(read.Days.Span is { } span ? $", {TurfAnswer.Date(span.First)} to {TurfAnswer.Date(span.Last)}" : "")}; {done.Added} new in the weather of {area}, {done.There} there already.");
-        call.Screen.Line($"Read: {string.Join(", ", read.Days.Fields)}.");
-        foreach (var (reason, d) in read.Days.Dropped) call.Screen.Line($"Dropped {d.Count}: {reason}.");
-        foreach (var note in read.Days.Notes) call.Screen.Line(note);
-        if (gaps.Count == 0) return ExitCodes.Done;
-        call.Screen.Line($"{Count(gaps.Count, "gap")}:");
-        foreach (var g in gaps.Take(GapsShown)) call.Screen.Line($"  {TurfAnswer.Date(g.From)} to {TurfAnswer.Date(g.To)} ({Count(g.To.DayNumber - g.From.DayNumber + 1, "day")})");
-        if (gaps.Count > GapsShown) call.Screen.Line($"  and {gaps.Count - GapsShown} more: --json lists all.");
-        return ExitCodes.Done;
+        return first;
     }
 
     internal static string Count(int n, string what) => $"{n.ToString(CultureInfo.InvariantCulture)} {what}{(n == 1 ? "" : "s")}";

@@ -8,7 +8,7 @@ namespace Closemown.Cli;
 /// <summary>An invented mower's book, and what its owner would see today.</summary>
 internal sealed class DemoCommand : CliCommand
 {
-    private static readonly string[] FileNames = ["ferncombe.jsonl", "ferncombe-weather.jsonl"];
+    private static readonly string[] FileNames = ["ferncombe.jsonl", "ferncombe-care.jsonl", "ferncombe-weather.jsonl"];
 
     public DemoCommand() : base("demo", "see it at work on an invented mower; nothing of yours is touched")
     {

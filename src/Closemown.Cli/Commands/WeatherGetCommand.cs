@@ -39,9 +39,26 @@ internal sealed class WeatherGetCommand : CliCommand
             // A forecast is told at the time it was fetched, so that a later one takes its place.
             var entries = days.Entries(area.Name, SourceName, today, d => d >= today ? call.Now : area.At(d, TimeSpan.FromHours(12), call.Now));
             var (added, there) = BookWeatherCommand.Stored(open.Book, entries, call.Now);
-            if (call.Json) call.Screen.Line(Conversation.Text(new JsonObject { ["ok"] = true, ["area"] = area.Name, ["days"] = days.Count, ["added"] = added, ["alreadyThere"] = there, ["source"] = SourceName }));
-            else call.Screen.Line($"{BookWeatherCommand.Count(days.Count, "day")} of {area.Name} fetched{(days.Span is { } s ? $", {TurfAnswer.Date(s.First)} to {TurfAnswer.Date(s.Last)}" : "")}; {added} new. Weather data by Open-Meteo.com, licence CC BY 4.0.");
-            return ExitCodes.Done;
+            if (call.Json)
+            {
+                call.Screen.Line(Conversation.Text(new JsonObject
+                {
+                    ["ok"] = days.LeftOut.Count == 0,
+                    ["area"] = area.Name,
+                    ["days"] = days.Count,
+                    ["added"] = added,
+                    ["alreadyThere"] = there,
+                    ["source"] = SourceName,
+                    ["leftOut"] = WeatherReport.Json(days.LeftOut),
+                    ["attribution"] = Licences.OpenMeteo,
+                }));
+            }
+            else
+            {
+                call.Screen.Line($"{BookWeatherCommand.Count(days.Count, "day")} of {area.Name} fetched{(days.Span is { } s ? $", {TurfAnswer.Date(s.First)} to {TurfAnswer.Date(s.Last)}" : "")}; {added} new. {Licences.OpenMeteo}");
+                foreach (var left in days.LeftOut) call.Screen.Line(WeatherReport.Of(left, call.Style.DecimalSign));
+            }
+            return days.LeftOut.Count == 0 ? ExitCodes.Done : ExitCodes.Refused;
         }
         catch (WeatherException fault)
         {

@@ -18,7 +18,7 @@ internal static class TurfEcho
         ("look", "", "{area} looks {colour}|{area}:", ["tips {tips}", "{cameOff} came off", "{scalpPct} scalped", "{soft}", "thatch {thatchMm}", "{frost}", "{frozenSoil}", "{wet}", "{footprints}"]),
         ("clippings", "", "{litres} of clippings from {areaM2} of {area}|{litres} of clippings from {area}", []),
         ("weather", "", "weather of {area} on {date}:", ["{tMinC} to {tMaxC}|at least {tMinC}|at most {tMaxC}", "mean {tMeanC}", "rain {rainMm}", "wind {windMs}", "read at {windHeightM}", "sun {sunH}", "radiation {radMjM2} MJ/m²", "humidity {rhPct}", "humidity {rhMinPct} to {rhMaxPct}|humidity at least {rhMinPct}|humidity at most {rhMaxPct}", "dew point {dewC}", "{forecast}", "from {source}"]),
-        ("water", "", "{mm} of water on {area}", []),
+        ("water", "", "{mm} of water on {area}", ["caught in the cans {cansMm}"]),
         ("feed", "", "{nGm2} of nitrogen on {area}", [Label]),
         ("treat", "", "{area} treated with {what}", [Label]),
         ("work", "topdress", "{kgM2} of sand topdressed on {area}|{area} topdressed", ["{depthMm} deep"]),

@@ -22,6 +22,12 @@ internal static class NamedWords
             entry.Set(field, string.Join(' ', words.Skip(at + 1)));
             return words.Count - at;
         }
+        // "cans 4 5 6 5": as many numbers as follow.
+        if (field is { Form: FieldForm.Numbers, Count: 0 } && words.Skip(at + 1).TakeWhile(Amounts.IsNumber).ToList() is { Count: > 1 } list)
+        {
+            entry.Set(field, string.Join(entry.Style.DecimalSign == ',' ? ';' : ',', list));
+            return 1 + list.Count;
+        }
         if (field.Form == FieldForm.Flag || !Reads(entry, field, words[at + 1])) return 0;
         entry.Set(field, words[at + 1]);
         return 2;

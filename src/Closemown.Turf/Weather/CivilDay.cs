@@ -19,7 +19,7 @@ public static class CivilDay
     public static DateTime LocalTime(DateTimeOffset at, string? zone) =>
         Zone(zone) is { } z ? Instant.FromDateTimeOffset(at).InZone(z).ToDateTimeUnspecified() : at.DateTime;
 
-    /// <summary>The instant of a local time; where clocks skip it the moment after, where they repeat it the first.</summary>
+    /// <summary>The instant of a local time; where clocks skip it, as much later as they skip; where they repeat it, the first.</summary>
     /// <param name="local">The local time.</param>
     /// <param name="zone">Name of the zone, or null.</param>
     /// <param name="otherwise">The offset where no zone was told.</param>

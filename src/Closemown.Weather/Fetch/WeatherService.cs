@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Net;
+using System.Text;
 using Polly;
 using Polly.Retry;
 using Polly.Timeout;
@@ -22,7 +23,9 @@ public sealed class WeatherService(HttpClient client, TimeSpan? tryFor = null, T
     /// <summary>Tries after the first.</summary>
     public const int Retries = 3;
 
-    private const int LargestAnswer = 4_000_000;
+    /// <summary>The longest answer taken, bytes.</summary>
+    public const int LargestAnswer = 4_000_000;
+
     private readonly ResiliencePipeline pipeline = new ResiliencePipelineBuilder()
         .AddRetry(new RetryStrategyOptions
         {
@@ -54,9 +57,9 @@ public sealed class WeatherService(HttpClient client, TimeSpan? tryFor = null, T
         }
         catch (IOException)
         {
-            throw new WeatherException($"The answer of {ask.Url.Host} broke off.", "Try again later; nothing was kept.");
+            throw new WeatherException($"The answer of {ask.Url.Host} is truncated: it broke off before its end.", "Try again later; nothing was kept.");
         }
-        return OpenMeteoJson.Read(json);
+        return OpenMeteoJson.Read(json.TrimStart('\uFEFF'));
     }
 
     private async Task<string> Get(Uri address, CancellationToken cancel)
@@ -64,9 +67,20 @@ public sealed class WeatherService(HttpClient client, TimeSpan? tryFor = null, T
         using var answer = await client.GetAsync(address, HttpCompletionOption.ResponseHeadersRead, cancel).ConfigureAwait(false);
         // A refusal in words says more than its number.
         if (answer.StatusCode != HttpStatusCode.BadRequest) answer.EnsureSuccessStatusCode();
-        if (answer.Content.Headers.ContentLength > LargestAnswer) throw new WeatherException("The answer is far larger than weather is.", "Check weatherUrl in the settings.");
-        return await answer.Content.ReadAsStringAsync(cancel).ConfigureAwait(false);
+        if (answer.Content.Headers.ContentLength > LargestAnswer) throw TooLarge();
+        await using var from = await answer.Content.ReadAsStreamAsync(cancel).ConfigureAwait(false);
+        using var held = new MemoryStream();
+        var piece = new byte[1 << 16];
+        // Counted while it comes: an answer in pieces does not say its length beforehand.
+        while (await from.ReadAsync(piece, cancel).ConfigureAwait(false) is > 0 and var n)
+        {
+            if (held.Length + n > LargestAnswer) throw TooLarge();
+            held.Write(piece, 0, n);
+        }
+        return Encoding.UTF8.GetString(held.GetBuffer(), 0, (int)held.Length);
     }
+
+    private static WeatherException TooLarge() => new("The answer is far larger than weather is.", "Check weatherUrl in the settings.");
 
     private static Uri Address(WeatherAsk ask)
     {

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Closemown.Weather;
 
 /// <summary>GHCN-Daily with one day a row (the "daily summaries" export). NOAA, public domain.</summary>
@@ -8,17 +6,16 @@ internal static class GhcnByDay
 {
     private const double HottestC = 60, InchMm = 25.4;
 
-    public static bool Is(string header)
-    {
-        var names = header.Split(',').Select(n => n.Trim('"', ' ')).ToHashSet(StringComparer.Ordinal);
-        return names.Contains("STATION") && names.Contains("DATE") && (names.Contains("TMAX") || names.Contains("TMIN") || names.Contains("PRCP")) && !names.Contains("FRSHTT");
-    }
+    public static bool Is(string header) =>
+        HeaderRow.Has(header, ',', "STATION", "DATE") && !HeaderRow.Has(header, ',', "FRSHTT") && (HeaderRow.Has(header, ',', "TMAX") || HeaderRow.Has(header, ',', "TMIN") || HeaderRow.Has(header, ',', "PRCP"));
 
     public static WeatherTable Read(TextReader text, string? units)
     {
         var table = new WeatherTable();
+        var daily = new DailyOnly();
         var held = new List<(DateOnly Date, WeatherField Field, double Value, long Line)>();
         string[]? header = null;
+        string? station = null;
         foreach (var (cells, line) in Rows.Of(text, ','))
         {
             if (header is null)
@@ -27,18 +24,25 @@ internal static class GhcnByDay
                 continue;
             }
             string Cell(string name) => Array.IndexOf(header, name) is var i and >= 0 && i < cells.Length ? cells[i] : "";
-            if (!DateOnly.TryParseExact(Cell("DATE"), "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date))
+            if (DayStamp.Of(Cell("DATE"), "ymd") is not { } stamp)
             {
-                table.Drop("no date", line);
+                table.Drop("no day", line);
                 continue;
             }
+            HeaderRow.OneStation(ref station, Cell("STATION"), line);
+            daily.See(stamp, line);
             foreach (var (name, field) in (ReadOnlySpan<(string, WeatherField)>)[("TMAX", WeatherField.TMaxC), ("TMIN", WeatherField.TMinC), ("TAVG", WeatherField.TMeanC), ("PRCP", WeatherField.RainMm), ("AWND", WeatherField.WindMs)])
             {
                 if (Cell(name) is not { Length: > 0 } cell || Rows.IsMissing(cell)) continue;
                 // Measurement, quality, source, time.
                 var flags = Cell(name + "_ATTRIBUTES").Split(',');
                 if (flags.Length > 1 && flags[1].Trim().Length > 0) table.Drop("failed the station network's check", line);
-                else if (Rows.Number(cell, comma: false) is { } value) held.Add((date, field, flags[0].Trim() == "T" && field == WeatherField.RainMm ? 0 : value, line));
+                else if (Rows.Number(cell, comma: false) is { } value)
+                {
+                    var trace = flags[0].Trim() == "T" && field == WeatherField.RainMm;
+                    if (trace) table.Traces++;
+                    held.Add((stamp.Date, field, trace ? 0 : value, line));
+                }
                 else table.Drop("no number", line);
             }
         }
@@ -49,6 +53,7 @@ internal static class GhcnByDay
             table.Set(date, field, Converted(field, value, told), line);
             if (field == WeatherField.WindMs) table.Set(date, WeatherField.WindHeightM, 10, line);
         }
+        daily.Close(table);
         if (told == "metric" && held.Exists(h => h.Field == WeatherField.TMaxC && h.Value > HottestC)) throw new WeatherException("A highest temperature over 60 is no metric one.", "Add --units standard (°F) or --units tenths.");
         return table;
     }

@@ -34,14 +34,13 @@ internal static partial class GhcnByElement
         foreach (var (cells, line) in Rows.Of(text, ','))
         {
             if (cells.Length < 4 || cells[1].Equals("DATE", StringComparison.OrdinalIgnoreCase)) continue;
-            station ??= cells[0];
-            if (cells[0] != station) throw new WeatherException($"Line {line} is of another station ({cells[0]}) than the first ({station}).", "Give a file of one station: weather of two places does not mix.");
+            HeaderRow.OneStation(ref station, cells[0], line);
             if (cells[2] == "MDPR") table.Drop("rain summed over several days", line);
             if (!Elements.TryGetValue(cells[2], out var element)) continue;
             string Flag(int i) => i < cells.Length ? cells[i] : "";
             if (!DateOnly.TryParseExact(cells[1], "yyyyMMdd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date) || Rows.Number(cells[3], comma: false) is not { } value)
             {
-                table.Drop("no date or no number", line);
+                table.Drop("no day or no number", line);
                 continue;
             }
             if (value is -9999)
@@ -54,12 +53,16 @@ internal static partial class GhcnByElement
                 table.Drop("failed the station network's check", line);
                 continue;
             }
-            if (Flag(4) == "T" && element.Field == WeatherField.RainMm) value = 0;
+            if (Flag(4) == "T" && element.Field == WeatherField.RainMm)
+            {
+                table.Traces++;
+                value = 0;
+            }
             if (Flag(7).StartsWith("07", StringComparison.Ordinal) || Flag(7).StartsWith("08", StringComparison.Ordinal)) morning++;
             table.Set(date, element.Field, value * element.Factor, line);
             if (element.Field == WeatherField.WindMs) table.Set(date, WeatherField.WindHeightM, 10, line);
         }
-        if (morning > table.Count / 2) table.Notes.Add("Read in the morning: most of what stands under a date is of the day before. --day-before moves it there.");
+        if (morning > table.Count / 2) table.Notes.Add(WeatherTable.MorningNote);
         return table;
     }
 

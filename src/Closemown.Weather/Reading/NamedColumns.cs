@@ -1,12 +1,11 @@
-using System.Globalization;
-
 namespace Closemown.Weather;
 
 /// <summary>Any table with a column of days and columns by name: of a station of one's own, or a spreadsheet. Units are read from the header or told; never guessed.</summary>
 internal static class NamedColumns
 {
     private const int HeaderWithin = 20;
-    private static readonly string[] DateNames = ["date", "day", "datum", "time", "datetime"];
+    private static readonly string[] DateNames = ["date", "day", "datum", "datetime", "timestamp", "time"];
+    private static readonly string[] ClockNames = ["time", "hour", "timeofday", "localtime", "obstime", "uhrzeit", "zeit", "stunde"];
 
     private static readonly (WeatherField Field, string[] Names)[] Known =
     [
@@ -23,46 +22,65 @@ internal static class NamedColumns
         (WeatherField.RadMjM2, ["radiation", "solar", "solarradiation"]),
     ];
 
-    public static WeatherTable Read(TextReader text, WeatherFileOptions options)
+    /// <summary>Reads the table.</summary>
+    /// <param name="head">Its beginning, to find the header and what parts the cells.</param>
+    /// <param name="text">All of it.</param>
+    /// <param name="options">What the person says about it.</param>
+    public static WeatherTable Read(string head, TextReader text, WeatherFileOptions options)
     {
-        var lines = new List<string>();
-        while (lines.Count < HeaderWithin && text.ReadLine() is { } l) lines.Add(l);
-        var delimiter = lines.Count == 0 ? ',' : new[] { ';', '\t', ',' }.MaxBy(d => lines.Max(l => l.Count(c => c == d)));
-        var at = lines.FindIndex(l => l.Split(delimiter).Any(c => DateNames.Contains(Plain(Bare(c).Name))));
-        if (at < 0) throw new WeatherException("No line names a column of days.", "Name that column \"date\" in the first line, or save the table with its headers.");
-        var columns = Columns(lines[at].Split(delimiter), options);
+        var (delimiter, at, header) = Header(head) ?? throw new WeatherException("No line names a column of days.", "Name that column \"date\" in the first line, or save the table with its headers.");
+        var columns = Columns(header, options);
         var table = new WeatherTable();
-        using var rest = new StringReader(string.Join('\n', lines.Skip(at + 1)) + (lines.Count > at + 1 ? "\n" : ""));
-        foreach (var (cells, line) in Rows.Of(rest, delimiter).Concat(Rows.Of(text, delimiter).Select(r => (r.Cells, r.Line + lines.Count - at - 1))))
+        var daily = new DailyOnly();
+        foreach (var (cells, line) in Rows.Of(text, delimiter).Skip(at + 1))
         {
             if (cells.All(c => c.Length == 0)) continue;
-            Take(table, cells, line + at + 1, columns, delimiter != ',', options.Dates);
+            Take(table, daily, cells, line, columns, delimiter != ',', options.Dates);
         }
+        daily.Close(table);
         if (columns.Fields.Exists(f => f.Field == WeatherField.WindMs) && !columns.Fields.Exists(f => f.Field == WeatherField.WindHeightM))
             table.Notes.Add("Wind is taken as read 2 m above the ground: a column of windHeightM tells another height.");
         if (table.Count == 0) throw new WeatherException("No row has a day and a value.", "Look whether days and numbers stand under the headers.");
         return table;
     }
 
-    private static void Take(WeatherTable table, string[] cells, long line, (int Date, List<(int At, WeatherField Field, Func<double, double> Convert)> Fields) columns, bool comma, string? dates)
+    /// <summary>What parts the cells, and the row that names a column of days: with the delimiter that makes most cells of it.</summary>
+    private static (char Delimiter, int At, string[] Cells)? Header(string head)
     {
-        if (columns.Date >= cells.Length || Date(cells[columns.Date], dates) is not { } date)
+        (char Delimiter, int At, string[] Cells)? best = null;
+        foreach (var delimiter in (ReadOnlySpan<char>)[';', '\t', ','])
+        {
+            using var text = new StringReader(head);
+            var found = Rows.Of(text, delimiter).Take(HeaderWithin).Select((row, i) => (row.Cells, At: i)).FirstOrDefault(r => r.Cells.Any(c => DateNames.Contains(Plain(Bare(c).Name))));
+            if (found.Cells is { } cells && cells.Length > (best?.Cells.Length ?? 0)) best = (delimiter, found.At, cells);
+        }
+        return best;
+    }
+
+    private static void Take(WeatherTable table, DailyOnly daily, string[] cells, long line, (int Date, int Clock, List<(int At, WeatherField Field, Func<double, double> Convert)> Fields) columns, bool comma, string? dates)
+    {
+        if (columns.Date >= cells.Length || DayStamp.Of(cells[columns.Date], dates) is not { } stamp)
         {
             table.Drop("no day", line);
             return;
         }
+        daily.See(stamp, line, columns.Clock >= 0 && columns.Clock < cells.Length ? DayStamp.Clock(cells[columns.Clock]) : null);
         foreach (var (i, field, convert) in columns.Fields)
         {
             if (i >= cells.Length || Rows.IsMissing(cells[i])) continue;
-            if (Rows.Number(cells[i], comma) is { } value) table.Set(date, field, convert(value), line);
+            if (Rows.Number(cells[i], comma) is { } value) table.Set(stamp.Date, field, convert(value), line);
             else table.Drop("no number", line);
         }
     }
 
-    private static (int Date, List<(int At, WeatherField Field, Func<double, double> Convert)> Fields) Columns(string[] header, WeatherFileOptions options)
+    private static (int Date, int Clock, List<(int At, WeatherField Field, Func<double, double> Convert)> Fields) Columns(string[] header, WeatherFileOptions options)
     {
         var names = header.Select(h => Bare(h)).ToArray();
-        var date = Array.FindIndex(names, n => DateNames.Contains(Plain(n.Name)));
+        var plain = Array.ConvertAll(names, n => Plain(n.Name));
+        // A day beside a time: the day counts, whichever comes first.
+        var date = DateNames.Select(n => Array.IndexOf(plain, n)).First(i => i >= 0);
+        var clock = Array.FindIndex(plain, n => ClockNames.Contains(n));
+        if (clock == date) clock = -1;
         var fields = new List<(int, WeatherField, Func<double, double>)>();
         foreach (var (name, told) in options.Columns)
         {
@@ -77,13 +95,13 @@ internal static class NamedColumns
         for (var i = 0; i < names.Length; i++)
         {
             if (i == date || fields.Exists(f => f.Item1 == i)) continue;
-            var name = Plain(names[i].Name);
+            var name = plain[i];
             if (Array.FindIndex(Known, k => k.Names.Contains(name)) is not (>= 0 and var known) || fields.Exists(f => f.Item2 == Known[known].Field)) continue;
             var field = Known[known].Field;
             fields.Add((i, field, Unit(field, names[i].Unit, header[i].Trim())));
         }
         if (fields.Count == 0) throw new WeatherException($"No column is known to hold weather: {string.Join(", ", header.Select(h => h.Trim()))}.", "Say which is which, with its unit: --column tMinC=\"Min\":C --column rainMm=\"Rain\":mm");
-        return (date, fields);
+        return (date, clock, fields);
     }
 
     private static Func<double, double> Unit(WeatherField field, string unit, string header)
@@ -104,19 +122,4 @@ internal static class NamedColumns
     }
 
     private static string Plain(string name) => new([.. name.ToLowerInvariant().Where(char.IsLetter)]);
-
-    private static DateOnly? Date(string cell, string? order)
-    {
-        var text = cell.Length > 10 && cell[10] is 'T' or ' ' ? cell[..10] : cell;
-        string[] forms = order switch
-        {
-            "dmy" => ["d/M/yyyy", "d.M.yyyy", "d-M-yyyy"],
-            "mdy" => ["M/d/yyyy", "M-d-yyyy"],
-            _ => ["yyyy-M-d", "yyyyMMdd", "yyyy/M/d", "d.M.yyyy"],
-        };
-        if (DateOnly.TryParseExact(text, forms, CultureInfo.InvariantCulture, DateTimeStyles.None, out var date) || DateOnly.TryParseExact(text, ["yyyy-M-d", "yyyyMMdd"], CultureInfo.InvariantCulture, DateTimeStyles.None, out date)) return date;
-        if (order is null && text.Contains('/', StringComparison.Ordinal))
-            throw new WeatherException($"\"{cell}\" may be day first or month first.", "Add --dates dmy (day first) or --dates mdy (month first).");
-        return null;
-    }
 }

@@ -1,53 +1,61 @@
-using System.Globalization;
-
 namespace Closemown.Weather;
 
-/// <summary>Open-Meteo's CSV: blocks parted by an empty line, units in brackets after the names. Data licence CC BY 4.0.</summary>
+/// <summary>Open-Meteo's CSV: blocks parted by an empty line, units in brackets after the names; several places carry a number in every block. Data licence CC BY 4.0.</summary>
 internal static class OpenMeteoCsv
 {
-    public static WeatherTable Read(TextReader text)
+    private const string Number = "location_id";
+
+    /// <param name="text">The file.</param>
+    /// <param name="place">Which place of several, counted from 1; null for the only one.</param>
+    /// <exception cref="WeatherException">It has no days, hours only, or several places of which none is named.</exception>
+    public static WeatherTable Read(TextReader text, int? place)
     {
         var table = new WeatherTable();
+        var daily = new DailyOnly();
+        var places = new List<(string Id, string Latitude, string Longitude)>();
         (string Name, string Unit)[]? columns = null;
-        string? place = null;
-        var daily = false;
+        string? id = null;
+        var hours = false;
         foreach (var (cells, line) in Rows.Of(text, ','))
         {
-            if (cells.Length == 0 || (cells.Length == 1 && cells[0].Length == 0))
+            if (cells.All(c => c.Length == 0))
             {
-                (columns, daily) = (null, false);
+                columns = null;
                 continue;
             }
             if (columns is null)
             {
                 columns = [.. cells.Select(Parts)];
-                daily = columns.Any(c => OpenMeteoNames.Of(c.Name) is not null);
                 continue;
             }
-            var time = Array.FindIndex(columns, c => c.Name == "time");
-            if (!daily || time < 0 || time >= cells.Length) continue;
-            if (Array.FindIndex(columns, c => c.Name == "location_id") is var where and >= 0)
+            string Cell(string name) => Array.FindIndex(columns, c => c.Name == name) is var i and >= 0 && i < cells.Length ? cells[i] : "";
+            if (Cell("time").Length == 0)
             {
-                place ??= cells[where];
-                if (cells[where] != place)
-                {
-                    table.Drop("of another place than the first", line);
-                    continue;
-                }
+                if (Cell("latitude").Length > 0) places.Add((Cell(Number), Cell("latitude"), Cell("longitude")));
+                continue;
             }
-            if (!DateOnly.TryParseExact(cells[time], "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date))
+            id ??= places.Count == 0 ? "" : places[PlaceOf.Index([.. places.Select(p => (p.Latitude, p.Longitude))], place)].Id;
+            if (Cell(Number) != id) continue;
+            if (DayStamp.Of(Cell("time"), "ymd") is not { } stamp)
             {
                 table.Drop("no day", line);
                 continue;
             }
+            // Hours have variables of their own; only a block with those of days is read, and must be one of days.
+            if (stamp.Time is not null && !columns.Any(c => OpenMeteoNames.OnlyDaily(c.Name)))
+            {
+                hours = true;
+                continue;
+            }
+            daily.See(stamp, line);
             for (var i = 0; i < Math.Min(cells.Length, columns.Length); i++)
             {
                 if (OpenMeteoNames.Of(columns[i].Name) is null || Rows.IsMissing(cells[i])) continue;
-                if (Rows.Number(cells[i], comma: false) is { } value) OpenMeteoNames.Set(table, date, columns[i].Name, columns[i].Unit, value, line);
+                if (Rows.Number(cells[i], comma: false) is { } value) OpenMeteoNames.Set(table, stamp.Date, columns[i].Name, columns[i].Unit, value, line);
                 else table.Drop("no number", line);
             }
         }
-        if (table.Count == 0) throw new WeatherException("The file has no daily values.", "Export daily values: days, not hours.");
+        if (table.Count == 0) throw OpenMeteoNames.NoDays(hours);
         return table;
     }
 

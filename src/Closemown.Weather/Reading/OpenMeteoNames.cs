@@ -26,6 +26,15 @@ internal static class OpenMeteoNames
 
     public static WeatherField? Of(string name) => Fields.TryGetValue(name, out var f) ? f : null;
 
+    /// <summary>Whether only days have it: sunshine is told of hours under the same name.</summary>
+    public static bool OnlyDaily(string name) => Of(name) is not (null or WeatherField.SunH);
+
+    /// <summary>Why nothing was read.</summary>
+    /// <param name="hours">Whether hours were there.</param>
+    public static WeatherException NoDays(bool hours) => new(
+        hours ? "The values are hourly, and no daily ones are with them." : "There are no daily values in it.",
+        "Ask for daily values: daily=temperature_2m_min,temperature_2m_max,precipitation_sum");
+
     /// <summary>Puts a value into a table, in the entry's unit.</summary>
     public static void Set(WeatherTable table, DateOnly date, string name, string unit, double value, long line)
     {

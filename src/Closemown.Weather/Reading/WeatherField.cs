@@ -35,6 +35,18 @@ internal static class WeatherFields
         return i < 0 ? null : (WeatherField)i;
     }
 
+    /// <summary>The unit of the field in an entry.</summary>
+    public static string Unit(WeatherField field) => Of(field) switch
+    {
+        Measure.Temperature => "°C",
+        Measure.Share => "%",
+        Measure.Depth => "mm",
+        Measure.Speed => "m/s",
+        Measure.Height => "m",
+        Measure.Duration => "h",
+        _ => "MJ/m²",
+    };
+
     /// <summary>What the field measures.</summary>
     public static Measure Of(WeatherField field) => field switch
     {

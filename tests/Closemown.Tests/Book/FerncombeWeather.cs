@@ -1,6 +1,4 @@
-using System.Globalization;
-using System.Security.Cryptography;
-using System.Text;
+using static Closemown.Tests.Book.FerncombeLine;
 
 namespace Closemown.Tests.Book;
 
@@ -34,14 +32,8 @@ internal static class FerncombeWeather
 
     private static string Line(DateOnly day, double low, double high, double rain, double wind, double humidity, double sun, bool forecast)
     {
-        static string N(double x) => Math.Round(x, 1).ToString(CultureInfo.InvariantCulture);
         var said = $"\"kind\":\"weather\",\"area\":\"green\",\"date\":\"{day:yyyy-MM-dd}\",\"tMinC\":{N(low)},\"tMaxC\":{N(high)},\"rhPct\":{N(humidity)},\"rainMm\":{N(rain)},\"windMs\":{N(wind)},\"sunH\":{N(sun)},\"source\":\"invented station\"{(forecast ? ",\"forecast\":true" : "")}";
         var at = new DateTimeOffset((forecast ? Last : day).ToDateTime(new(20, 0)), TimeSpan.Zero);
-        Span<byte> id = stackalloc byte[16];
-        SHA256.HashData(Encoding.UTF8.GetBytes(said)).AsSpan(0, 16).CopyTo(id);
-        for (var i = 0; i < 6; i++) id[i] = (byte)((at.ToUnixTimeMilliseconds() >> (40 - (8 * i))) & 0xFF);
-        id[6] = (byte)((id[6] & 0x0F) | 0x70);
-        id[8] = (byte)((id[8] & 0x3F) | 0x80);
-        return $"{{\"v\":1,\"id\":\"{new Guid(id, bigEndian: true):D}\",\"at\":\"{at:yyyy-MM-ddTHH:mm:sszzz}\",{said}}}";
+        return Of(at, said);
     }
 }

@@ -19,6 +19,17 @@ public sealed class FerncombeWeatherTests
     }
 
     [Fact]
+    public void The_file_of_care_is_what_the_generator_makes_and_reads_whole()
+    {
+        var folder = Path.GetDirectoryName(Kept)!;
+        string[] lines = [.. FerncombeCare.Lines(FerncombeWeather.Lines(), File.ReadLines(Path.Combine(folder, "ferncombe.jsonl")))];
+        var (kept, made) = (Path.Combine(folder, "ferncombe-care.jsonl"), string.Join('\n', lines) + "\n");
+        if (Environment.GetEnvironmentVariable("CLOSEMOWN_WRITE_DOCS") == "1") File.WriteAllText(kept, made);
+        Assert.Equal(made, File.ReadAllText(kept).ReplaceLineEndings("\n"));
+        foreach (var line in lines) Assert.Empty(EntryReader.Read(line, EntryContext.Whole, out _));
+    }
+
+    [Fact]
     public void It_is_two_whole_seasons_without_a_gap_and_a_week_of_forecast()
     {
         var entries = new List<Entry>();

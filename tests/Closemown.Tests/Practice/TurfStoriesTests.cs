@@ -44,6 +44,28 @@ public sealed class TurfStoriesTests
     }
 
     [Fact]
+    public void Cans_that_caught_unevenly_ask_for_more_water_than_the_root_zone_lacks()
+    {
+        string[] dry = [.. Weather("2026-06-01", 14, 12, 26, 0)];
+        JsonNode Water(params string[] more) => Begun([.. dry, .. more]).Say("""{"ask":"turf","area":"green","date":"2026-06-14"}""")["turf"]!["water"]!;
+        var plain = Water("""{"kind":"water","area":"green","mm":4,"at":"2026-06-03T19:00:00Z"}""");
+        var cans = Water("""{"kind":"water","area":"green","mm":4,"cansMm":[4,5,3,4,2,6,4,4],"at":"2026-06-03T19:00:00Z"}""");
+        Assert.Null(plain["giveMm"]);
+        // Lowest two of eight: (2 + 3)/2 over the mean of 4.
+        Assert.Equal(0.625, (double)cans["evenness"]!, 1e-9);
+        Assert.True((double)cans["mm"]! > 0, cans.ToJsonString());
+        Assert.Equal((double)cans["mm"]! / 0.625, (double)cans["giveMm"]!, 1e-6);
+    }
+
+    [Fact]
+    public void A_frost_of_the_night_that_is_over_is_not_named_at_noon()
+    {
+        var turf = Begun([.. Weather("2026-02-20", 1, -6, 9, 0), .. Weather("2026-02-21", 10, 9, 14, 0)]).Say("""{"ask":"turf","area":"green","date":"2026-02-20"}""")["turf"]!;
+        Assert.True((double)turf["frost"]! > 0.9, turf.ToJsonString());
+        Assert.DoesNotContain("2026-02-20", turf["frostNights"]!.ToJsonString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void P11_set_too_low_the_cut_is_raised_to_a_light_trim()
     {
         // The gauge reads 5: it would cut about 4, a fifth of the leaf of stressed turf and a millimetre at once.

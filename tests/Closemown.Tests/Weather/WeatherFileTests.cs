@@ -33,7 +33,7 @@ public sealed class WeatherFileTests
 
     private static WeatherFileRead Read(string text, WeatherFileOptions? options = null) => WeatherFile.Read(new MemoryStream(Encoding.UTF8.GetBytes(text)), options);
 
-    private static List<Entry> Days(WeatherFileRead read, int shift = 0) => [.. read.Days.Entries("green", read.Source, null, d => new(d.ToDateTime(new(12, 0)), TimeSpan.Zero), shift)];
+    private static List<Entry> Days(WeatherFileRead read) => [.. read.Days.Entries("green", read.Source, null, d => new(d.ToDateTime(new(12, 0)), TimeSpan.Zero))];
 
     [Fact]
     public void Elements_by_row_come_in_tenths_and_failed_ones_do_not_come()
@@ -49,7 +49,9 @@ public sealed class WeatherFileTests
         Assert.Equal(1, read.Days.Dropped["rain summed over several days"].Count);
         Assert.Equal([(new DateOnly(2020, 1, 3), new DateOnly(2020, 1, 4))], read.Days.Gaps());
         Assert.Contains(read.Days.Notes, n => n.Contains("--day-before", StringComparison.Ordinal));
-        Assert.Equal("2019-12-31", Days(read, -1)[0].Word("date"));
+        Assert.Equal(1, read.Days.Traces);
+        Assert.Equal(1, read.Days.ReadInTheMorning().Traces);
+        Assert.Empty(read.Days.ReadInTheMorning().Notes);
     }
 
     [Fact]
@@ -142,7 +144,30 @@ public sealed class WeatherFileTests
         var read = Read("date,Rain (mm),Min temp (C)\n2026-05-01,1900,4\n");
         var day = Assert.Single(Days(read));
         Assert.Equal((null, 4.0), (day.Number("rainMm"), day.Number("tMinC")));
-        Assert.Contains(read.Days.Dropped.Keys, k => k.StartsWith("rainMm: not plausible", StringComparison.Ordinal));
+        var left = Assert.Single(read.Days.LeftOut);
+        Assert.Equal(("rainMm", true, 1), (left.Field, left.CanBe, left.Count));
+        Assert.Equal([(new DateOnly(2026, 5, 1), 1900.0, 2)], left.First);
+    }
+
+    [Fact]
+    public void Values_left_out_are_told_by_field_and_a_day_without_any_other_is_a_gap()
+    {
+        var read = Read("date,Rain (mm),Wind (m/s)\n2026-05-01,400,2\n2026-05-02,500,\n2026-05-03,600,200\n2026-05-04,700,1\n2026-05-05,0,1\n");
+        Assert.Equal(["2026-05-01", "2026-05-04", "2026-05-05"], Days(read).Select(d => d.Word("date")));
+        Assert.Equal([("rainMm", true, 4), ("windMs", false, 1)], read.Days.LeftOut.Select(l => (l.Field, l.CanBe, l.Count)));
+        Assert.Equal([2, 3, 4], read.Days.LeftOut.First().First.Select(v => v.Line));
+        Assert.Equal(3, read.Days.Count);
+        Assert.Equal([(new DateOnly(2026, 5, 2), new DateOnly(2026, 5, 3))], read.Days.Gaps());
+    }
+
+    [Fact]
+    public void A_morning_readers_greatest_temperature_and_rain_are_of_the_day_before_and_the_least_is_of_the_day_of_reading()
+    {
+        var read = Read("date,Min temp (C),Max temp (C),Rain (mm)\n2026-05-02,4,15,3\n2026-05-03,6,18,0\n");
+        var days = Days(read with { Days = read.Days.ReadInTheMorning() });
+        Assert.Equal(
+            [("2026-05-01", null, 15.0, 3.0), ("2026-05-02", 4.0, 18.0, 0.0), ("2026-05-03", 6.0, null, null)],
+            days.Select(d => (d.Word("date"), d.Number("tMinC"), d.Number("tMaxC"), d.Number("rainMm"))));
     }
 
     [Fact]

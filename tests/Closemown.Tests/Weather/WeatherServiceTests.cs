@@ -1,6 +1,3 @@
-using System.Net;
-using System.Net.Sockets;
-using System.Text;
 using Closemown.Weather;
 using Xunit;
 
@@ -67,6 +64,31 @@ public sealed class WeatherServiceTests
     }
 
     [Fact]
+    public async Task An_answer_shorter_than_it_says_is_called_truncated()
+    {
+        using var server = new LocalServer((_, _) => (200, Whole, 0)) { Announced = Whole.Length + 500 };
+        Assert.Contains("truncated", (await Assert.ThrowsAsync<WeatherException>(() => Fetch(server))).Message, StringComparison.Ordinal);
+        Assert.Equal(1 + WeatherService.Retries, server.Asked.Count);
+    }
+
+    [Fact]
+    public async Task An_answer_in_pieces_is_read()
+    {
+        using var server = new LocalServer((_, _) => (200, Whole, 0)) { Pieces = 7 };
+        Assert.Equal(2, (await Fetch(server)).Count);
+    }
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(1 << 16)]
+    public async Task An_answer_far_larger_than_weather_is_not_read_to_its_end(int pieces)
+    {
+        using var server = new LocalServer((_, _) => (200, new string(' ', WeatherService.LargestAnswer + 1), 0)) { Pieces = pieces };
+        Assert.Contains("larger", (await Assert.ThrowsAsync<WeatherException>(() => Fetch(server))).Message, StringComparison.Ordinal);
+        Assert.Single(server.Asked);
+    }
+
+    [Fact]
     public async Task Nobody_at_home_is_told_of()
     {
         using var client = new HttpClient();
@@ -80,77 +102,5 @@ public sealed class WeatherServiceTests
         using var client = new HttpClient();
         var service = new WeatherService(client, TimeSpan.FromMilliseconds(tryMs), TimeSpan.FromMilliseconds(1));
         return await service.Fetch(new(server.Address, 51.4567, -0.98, "Europe/London", 14, 10), TestContext.Current.CancellationToken);
-    }
-
-    /// <summary>A few lines of HTTP on loopback.</summary>
-    private sealed class LocalServer : IDisposable
-    {
-        private readonly TcpListener listener = new(IPAddress.Loopback, 0);
-        private readonly CancellationTokenSource stop = new();
-        private readonly Func<int, string, (int Status, string Body, int DelayMs)> answer;
-
-        public LocalServer(Func<int, string, (int, string, int)> answer)
-        {
-            this.answer = answer;
-            listener.Start();
-            _ = Serve();
-        }
-
-        public List<string> Asked { get; } = [];
-
-        public Uri Address => new($"http://127.0.0.1:{((IPEndPoint)listener.LocalEndpoint).Port}/v1/forecast");
-
-        public void Dispose()
-        {
-            stop.Cancel();
-            listener.Dispose();
-            stop.Dispose();
-        }
-
-        private async Task Serve()
-        {
-            while (!stop.IsCancellationRequested)
-            {
-                TcpClient client;
-                try
-                {
-                    client = await listener.AcceptTcpClientAsync(stop.Token);
-                }
-                catch (Exception e) when (e is OperationCanceledException or SocketException or ObjectDisposedException)
-                {
-                    return;
-                }
-                _ = Answer(client);
-            }
-        }
-
-        private async Task Answer(TcpClient client)
-        {
-            using (client)
-            {
-                try
-                {
-                    using var reader = new StreamReader(client.GetStream(), Encoding.ASCII, leaveOpen: true);
-                    var first = await reader.ReadLineAsync(stop.Token) ?? "";
-                    while (await reader.ReadLineAsync(stop.Token) is { Length: > 0 })
-                    {
-                    }
-                    int n;
-                    lock (Asked)
-                    {
-                        Asked.Add(first);
-                        n = Asked.Count;
-                    }
-                    var (status, body, delay) = answer(n, first);
-                    await Task.Delay(delay, stop.Token);
-                    var bytes = Encoding.UTF8.GetBytes(body);
-                    await client.GetStream().WriteAsync(Encoding.ASCII.GetBytes($"HTTP/1.1 {status} x\r\nContent-Type: application/json\r\nContent-Length: {bytes.Length}\r\nConnection: close\r\n\r\n"), stop.Token);
-                    await client.GetStream().WriteAsync(bytes, stop.Token);
-                }
-                catch (Exception e) when (e is OperationCanceledException or IOException or ObjectDisposedException)
-                {
-                }
-            }
-        }
     }
 }

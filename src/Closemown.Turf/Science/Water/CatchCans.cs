@@ -12,6 +12,14 @@ public static class CatchCans
 
     private const double NormalSlope = 0.63;
 
+    /// <summary>Whether an evenness can be told from these: four or more, none below 0, not all empty.</summary>
+    /// <param name="cans">What each can caught.</param>
+    public static bool Tell(IReadOnlyList<double> cans)
+    {
+        ArgumentNullException.ThrowIfNull(cans);
+        return cans.Count >= Fewest && cans.All(c => c >= 0) && cans.Any(c => c > 0);
+    }
+
     /// <summary>Lower-quarter distribution uniformity, 0 to 1.</summary>
     /// <param name="cans">What each can caught, mm or mL, 0 or more, four at least, not all empty.</param>
     /// <exception cref="ArgumentException">Fewer than four, one below 0, or all empty.</exception>
