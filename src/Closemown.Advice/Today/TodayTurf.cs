@@ -59,7 +59,7 @@ internal static class TodayTurf
             : (Urgency.Today, "Waiting is expected to cost more.");
         // What the bench says of a mowing belongs to it only where the bench asks for nothing first.
         var bench = unit is { } u && u.Advice.Step.Do == "mow" ? u.Advice : null;
-        var set = plan.Today.CutMm?.Unit is { } name ? $" Bench set to {HeightSpeech.Mm(desk.Height(name).SetBenchMm(day.CutMm, plan.Today.AreaName).Mean)}." : "";
+        var set = plan.Today.CutMm?.Unit is { } name ? $" Set the bench to {HeightSpeech.Mm(desk.Height(name).SetBenchMm(day.CutMm, plan.Today.AreaName).Mean)}." : "";
         return new TodayTask("mow", urgency, ReadFirst(plan) + PlanSpeech.Mowing(plan) + set, because)
         {
             Area = plan.Today.AreaName,
