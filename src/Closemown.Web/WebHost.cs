@@ -26,6 +26,8 @@ public static class WebHost
         builder.WebHost.UseKestrelCore().ConfigureKestrel(kestrel => listening.Open(kestrel, options, network));
         if (network is not null) builder.WebHost.UseKestrelHttpsConfiguration();
         builder.WebHost.UseStaticWebAssets();
+        // As built is as published: an asset by its fingerprint never changes.
+        (builder.Configuration["ReloadStaticAssetsAtRuntime"], builder.Configuration["EnableStaticAssetsDevelopmentCaching"]) = ("false", "true");
         AddLog(builder.Logging, options.Log);
         AddServices(builder.Services, options, time, workshop);
         var app = builder.Build();
