@@ -7,6 +7,7 @@ using Closemown.Serving;
 using Closemown.Web;
 
 // Started by the command line with one word, its options: `closemown serve` is how people start it.
+if (args is ["trial"]) return await Trial();
 if (args.Length != 1) return Told(null, "This program is started by closemown serve.", "Type closemown serve --help.");
 var options = ServeOptions.Read(args[0]);
 try
@@ -36,6 +37,17 @@ catch (IOException e) when (e.InnerException is Microsoft.AspNetCore.Connections
 catch (Exception e) when (e is IOException or UnauthorizedAccessException or SocketException)
 {
     return Told(options, $"It cannot serve: {e.Message}.", "Check the port, the address and the folder of the settings.");
+}
+
+// Once through it, over an empty book: for the build, which wants to know whether what it made runs.
+static async Task<int> Trial()
+{
+    await using var server = WebHost.Build(new ServeOptions { Book = BookFile.InMemory, Port = 0 });
+    await server.Start();
+    using var client = new HttpClient { BaseAddress = new(server.Address) };
+    foreach (var path in (string[])["/", "/today.json", "/openapi.json"]) await client.GetStringAsync(path);
+    await server.App.StopAsync();
+    return 0;
 }
 
 static int Told(ServeOptions? options, string message, string remedy)

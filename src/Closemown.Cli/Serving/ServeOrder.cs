@@ -77,7 +77,7 @@ internal sealed record ServeOrder(ServeOptions Options)
         const string name = "Closemown.Web";
         var here = AppContext.BaseDirectory;
         var kind = Path.GetFileName(Path.TrimEndingDirectorySeparator(here));
-        string[] places = [Path.Combine(here, "web"), Path.Combine(here, "..", "..", name, kind), Path.Combine(here, "..", "bin", name, "release")];
+        string[] places = [Path.Combine(here, "web"), Path.Combine(here, "..", "..", name, kind), Path.Combine(here, "..", "fast-web")];
         return places.Select(p => Path.GetFullPath(Path.Combine(p, name + ".dll"))).FirstOrDefault(File.Exists)
             ?? throw CliFault.Refused("The program that serves is not here.", "Build all of it: dotnet build -c Release src/Closemown.Cli");
     }

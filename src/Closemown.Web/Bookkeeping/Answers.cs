@@ -7,6 +7,7 @@ namespace Closemown.Web;
 internal sealed class Answers(BookStamp stamp, DateTimeOffset at)
 {
     private const int Most = 500;
+    private const int LongestQuestion = 500;
     private readonly ConcurrentDictionary<string, byte[]> known = new(StringComparer.Ordinal);
 
     public BookStamp Stamp { get; } = stamp;
@@ -15,9 +16,9 @@ internal sealed class Answers(BookStamp stamp, DateTimeOffset at)
 
     public byte[]? Find(string question) => known.GetValueOrDefault(question);
 
-    /// <summary>Keeps an answer; past some hundred different questions none.</summary>
+    /// <summary>Keeps an answer; past some hundred different questions none, nor one to a question that is odd by its length.</summary>
     public void Keep(string question, byte[] answer)
     {
-        if (known.Count < Most) known[question] = answer;
+        if (question.Length <= LongestQuestion && known.Count < Most) known[question] = answer;
     }
 }

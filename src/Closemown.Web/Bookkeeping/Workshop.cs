@@ -44,7 +44,22 @@ internal sealed class Workshop : IDisposable
     public BookStamp Stamp => watch.Stamp;
 
     /// <summary>The time a question is asked at now.</summary>
-    public DateTimeOffset AskedAt => time?.After(answers.At) ?? Talk.AskedAt;
+    public DateTimeOffset AskedAt
+    {
+        get
+        {
+            if (time is not null) return time.After(answers.At);
+            turn.Wait();
+            try
+            {
+                return Talk.AskedAt;
+            }
+            finally
+            {
+                turn.Release();
+            }
+        }
+    }
 
     private Conversation Talk => talk ??= new Conversation(book, settings, Phrasing.Plain, newId, time is null ? null : () => time.Now);
 
@@ -59,7 +74,7 @@ internal sealed class Workshop : IDisposable
             held = CatchUp();
             if (held.Find(question) is { } meanwhile) return meanwhile;
             time?.Hold(held.At);
-            var answer = Encoding.UTF8.GetBytes(Said(question));
+            var answer = Encoding.UTF8.GetBytes(Whole(() => Talk.Say(question)));
             held.Keep(question, answer);
             return answer;
         }
@@ -79,10 +94,10 @@ internal sealed class Workshop : IDisposable
         try
         {
             held = CatchUp();
-            var answer = Said(line);
+            var answer = Whole(() => Talk.Say(line));
             var now = Stamp;
             // Others may have put weather in beside this line.
-            if (now.Weather != held.Stamp.Weather) Talk.Refresh(weather: true);
+            if (now.Weather != held.Stamp.Weather) Refresh(weather: true);
             if (now != held.Stamp) answers = held = new(now, time?.Now ?? default);
             return answer;
         }
@@ -128,20 +143,27 @@ internal sealed class Workshop : IDisposable
     private Answers CatchUp()
     {
         var (held, now) = (answers, Stamp);
-        if (now != held.Stamp) talk?.Refresh(now.Weather != held.Stamp.Weather);
+        if (now != held.Stamp) Refresh(now.Weather != held.Stamp.Weather);
         if (!Holds(held, now)) answers = held = new(now, time is null ? default : now == held.Stamp ? time.After(held.At) : time.Now);
         return held;
     }
 
-    private string Said(string line)
+    private void Refresh(bool weather) => Whole(() =>
+    {
+        talk?.Refresh(weather);
+        return "";
+    });
+
+    /// <summary>What fails half-way may leave the conversation knowing half a thing: it is then begun anew.</summary>
+    private string Whole(Func<string> work)
     {
         try
         {
-            return Talk.Say(line);
+            return work();
         }
         catch
         {
-            talk = null;                       // what it knows may be half a thing: read anew
+            talk = null;
             throw;
         }
     }

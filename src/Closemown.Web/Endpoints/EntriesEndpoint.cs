@@ -51,9 +51,23 @@ internal static class EntriesEndpoint
                 await http.Response.WriteAsync(Conversation.Text(Conversation.Refused([TooMany(limits)])) + "\n", http.RequestAborted);
                 break;
             }
-            var answer = fault is null ? await workshop.Say(line!, http.RequestAborted) : Conversation.Text(Conversation.Refused([fault]));
+            var (answer, goOn) = fault is null ? await Said(workshop, line!, http.RequestAborted) : (Conversation.Text(Conversation.Refused([fault])), true);
             await http.Response.WriteAsync(answer + "\n", http.RequestAborted);
+            if (!goOn) break;
             if (body != whole) await http.Response.Body.FlushAsync(http.RequestAborted);
+        }
+    }
+
+    /// <summary>The answer to a line; where the book itself fails, the last answer says so.</summary>
+    private static async Task<(string Answer, bool GoOn)> Said(Workshop workshop, string line, CancellationToken stop)
+    {
+        try
+        {
+            return (await workshop.Say(line, stop), true);
+        }
+        catch (BookException e)
+        {
+            return (Conversation.Text(Conversation.Refused([new("book", "", e.Message, e.Remedy)])), false);
         }
     }
 

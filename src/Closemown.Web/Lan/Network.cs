@@ -1,4 +1,5 @@
 using System.Net;
+using System.Net.Sockets;
 using Closemown.Serving;
 
 namespace Closemown.Web;
@@ -35,7 +36,7 @@ internal sealed class Network : IDisposable
     public byte[] ForDevices { get; } = [];
 
     /// <summary>What a request's Host may be.</summary>
-    public IEnumerable<string> Hosts => Names.Concat(Addresses.Select(a => a.ToString()));
+    public IEnumerable<string> Hosts => Names.Concat(Addresses.Select(a => a.AddressFamily == AddressFamily.InterNetworkV6 ? $"[{a}]" : a.ToString()));
 
     /// <exception cref="ServeFault">There is no address to serve at, or no folder to keep devices in.</exception>
     public static Network Open(ServeOptions options, TimeProvider time)
