@@ -60,25 +60,3 @@ internal static class EventsEndpoint
         await http.Response.Body.FlushAsync(stop);
     }
 }
-
-/// <summary>Looks each second whether another program has changed the book.</summary>
-internal sealed class Lookout(Workshop workshop, ILogger<Lookout> log) : BackgroundService
-{
-    private static readonly TimeSpan Every = TimeSpan.FromSeconds(1);
-
-    protected override async Task ExecuteAsync(CancellationToken stoppingToken)
-    {
-        using var timer = new PeriodicTimer(Every);
-        while (await timer.WaitForNextTickAsync(stoppingToken))
-        {
-            try
-            {
-                workshop.Look();
-            }
-            catch (Book.BookException e)
-            {
-                log.LogWarning("The book cannot be read: {Trouble}", e.Trouble);
-            }
-        }
-    }
-}

@@ -24,7 +24,7 @@ internal static class Unforeseen
         }
         catch (Exception e) when (!http.Response.HasStarted)
         {
-            Log(http).LogError("{Kind} at {Where}", e.GetType().Name, e.StackTrace?.Split('\n').FirstOrDefault(l => l.Contains("Closemown", StringComparison.Ordinal))?.Trim());
+            Log(http).LogError("{Kind} {Where}", e.GetType().Name, e.StackTrace?.Split('\n').FirstOrDefault(l => l.Contains("Closemown", StringComparison.Ordinal))?.Trim());
             http.Response.Clear();
             await http.Refuse(e is BookException or IOException ? StatusCodes.Status503ServiceUnavailable : StatusCodes.Status500InternalServerError,
                 e is BookException b ? new("book", "", b.Message, b.Remedy) : new("fault", "", "This server met a fault of its own.", "Try again; if it comes again, start the server anew with --log and look there."));

@@ -63,6 +63,8 @@ public sealed class PairingTests
     {
         await using var bench = await ServerBench.Start(OnLan);
         using var device = bench.Device();
+        var given = (await device.GetAsync("/pair", TestContext.Current.CancellationToken)).Headers.GetValues("Set-Cookie").Single();
+        Assert.All(new[] { "closemown-form=", "; httponly", "; samesite=strict", "; secure" }, flag => Assert.Contains(flag, given, StringComparison.OrdinalIgnoreCase));
         var code = bench.NewCode();
         for (var n = 0; n < 6; n++)
         {

@@ -73,6 +73,18 @@ public sealed class WorkshopTests
     }
 
     [Fact]
+    public async Task A_question_of_unusual_length_is_answered_and_not_kept()
+    {
+        using var folder = new TempFolder();
+        using var workshop = new Workshop(new ServeOptions { Book = folder.Book }, new StillTime(new DateTimeOffset(2026, 6, 1, 9, 2, 0, TimeSpan.Zero)));
+        var question = $$"""{"ask":"steel","aside":"{{new string('x', 600)}}"}""";
+        var first = await workshop.Ask(question, TestContext.Current.CancellationToken);
+        var second = await workshop.Ask(question, TestContext.Current.CancellationToken);
+        Assert.Equal(Encoding.UTF8.GetString(first), Encoding.UTF8.GetString(second));
+        Assert.NotSame(first, second);
+    }
+
+    [Fact]
     public async Task Many_who_ask_and_enter_at_once_all_get_their_answer()
     {
         using var folder = new TempFolder();
