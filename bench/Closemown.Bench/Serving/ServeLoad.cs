@@ -13,7 +13,7 @@ internal static class ServeLoad
     public static int Print(string[] args)
     {
         double Told(string name, double usual) => Array.IndexOf(args, name) is >= 0 and var at && at + 1 < args.Length ? double.Parse(args[at + 1], CultureInfo.InvariantCulture) : usual;
-        var (seconds, rate, apart) = (Told("--seconds", 60), Told("--rate", 50), Told("--entry-every", 5));
+        var (seconds, rate, apart) = (Told("--seconds", 60), Told("--rate", 50), Told("--entry-every", 30));
         var launcher = Path.GetFullPath("closemown");
         if (!File.Exists(launcher))
         {

@@ -23,10 +23,9 @@ internal static class EntriesEndpoint
     {
         Stream body = http.Request.Body;
         using var whole = new MemoryStream();
-        if (http.Request.ContentLength is { } length)
+        if (http.Request.ContentLength is not null)
         {
-            // Its length is told, and within the limit: read whole, so that too many lines are refused before one is taken.
-            whole.Capacity = (int)length;
+            // Its length is told: read whole, within the limit of bytes, so that too many lines are refused before one is taken.
             await http.Request.Body.CopyToAsync(whole, http.RequestAborted);
             if (Count(whole.GetBuffer().AsSpan(0, (int)whole.Length)) > limits.RequestLines)
             {
