@@ -6,6 +6,7 @@ using Closemown.Bench.Green;
 using Closemown.Bench.Heights;
 using Closemown.Bench.Heights.Cuts;
 using Closemown.Bench.Keeping;
+using Closemown.Bench.Serving;
 using Closemown.Bench.Speed;
 using Closemown.Bench.Workshop;
 
@@ -24,6 +25,8 @@ Func<string[], int>? run = args.FirstOrDefault() switch
     "plan-speed" => PlanSpeed.Print,
     "speed" => SpeedRun.Print,
     "cold" => ColdStart.Print,
+    "serve-speed" => ServeSpeed.Print,
+    "serve-load" => ServeLoad.Print,
     _ => null,
 };
 if (run is not null) return run(args[1..]);

@@ -143,6 +143,13 @@ public sealed class Desk
         ledgers.Clear();
     }
 
+    /// <summary>Weather was put into the book by another program: it is read anew.</summary>
+    public void WeatherChanged()
+    {
+        weather.Drop();
+        ledgers.Clear();
+    }
+
     /// <summary>An area's turf; an unseen name starts one with default values.</summary>
     internal AreaLedger Ledger(string area)
     {

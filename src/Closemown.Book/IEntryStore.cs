@@ -27,6 +27,11 @@ public enum AppendResult
 /// <param name="Hash">The chain's hash after it, 64 hexadecimal digits.</param>
 public readonly record struct StoredEntry(long Seq, Entry Entry, string Hash);
 
+/// <summary>How far a book has come: it differs after every change, whoever made it.</summary>
+/// <param name="Entries">The number of the last entry.</param>
+/// <param name="Weather">The number of the last weather.</param>
+public readonly record struct BookStamp(long Entries, long Weather);
+
 /// <summary>A book: entries by arrival, appended and never changed, bound by a chain of hashes; and weather beside them.</summary>
 public interface IEntryStore : IDisposable
 {
@@ -35,6 +40,9 @@ public interface IEntryStore : IDisposable
 
     /// <summary>How many entries there are, weather not counted.</summary>
     long Count { get; }
+
+    /// <summary>How far the book has come, changes by other programs included.</summary>
+    BookStamp Stamp { get; }
 
     /// <summary>Appends one entry; weather goes to its own table, outside the chain.</summary>
     AppendResult Append(Entry entry);
@@ -50,6 +58,9 @@ public interface IEntryStore : IDisposable
 
     /// <summary>The entries by arrival after a number: what a reader who knows so many has not seen.</summary>
     IReadOnlyList<StoredEntry> ReadAfter(long seq);
+
+    /// <summary>The entries by arrival after a number, up to and including another.</summary>
+    IReadOnlyList<StoredEntry> ReadBetween(long after, long upTo);
 
     /// <summary>The weather that counts: for each area, day, source and record or forecast the latest that is not voided, by day.</summary>
     IReadOnlyList<Entry> ReadWeather();

@@ -10,6 +10,7 @@ public sealed class MemoryBook : IEntryStore
     private readonly Dictionary<Guid, Entry> byId = [];
     private readonly List<Entry> weather = [];
     private readonly Dictionary<WeatherDay, List<Entry>> byDay = [];
+    private long weatherSeq;
 
     public string Where => BookFile.InMemory;
 
@@ -18,6 +19,14 @@ public sealed class MemoryBook : IEntryStore
         get
         {
             lock (gate) return entries.Count;
+        }
+    }
+
+    public BookStamp Stamp
+    {
+        get
+        {
+            lock (gate) return new(entries.Count, weatherSeq);
         }
     }
 
@@ -50,6 +59,15 @@ public sealed class MemoryBook : IEntryStore
     public IReadOnlyList<StoredEntry> ReadAfter(long seq)
     {
         lock (gate) return entries.GetRange((int)seq, entries.Count - (int)seq);
+    }
+
+    public IReadOnlyList<StoredEntry> ReadBetween(long after, long upTo)
+    {
+        lock (gate)
+        {
+            var from = (int)Math.Clamp(after, 0, entries.Count);
+            return entries.GetRange(from, (int)Math.Clamp(upTo, from, entries.Count) - from);
+        }
     }
 
     public IReadOnlyList<Entry> ReadWeather()
@@ -98,6 +116,7 @@ public sealed class MemoryBook : IEntryStore
                 byId.Remove(old.Id);
             }
             weather.Add(entry);
+            weatherSeq++;
             same.Add(entry);
         }
         else

@@ -24,6 +24,15 @@ public sealed class SqliteBook : IEntryStore
 
     public long Count => Reading(c => BookFile.Number(c, "select coalesce(max(seq), 0) from entry"));
 
+    public BookStamp Stamp => Reading(c =>
+    {
+        using var command = c.CreateCommand();
+        command.CommandText = "select (select coalesce(max(seq), 0) from entry), (select coalesce(max(seq), 0) from weather)";
+        using var reader = command.ExecuteReader();
+        reader.Read();
+        return new BookStamp(reader.GetInt64(0), reader.GetInt64(1));
+    });
+
     /// <summary>The format version of the file.</summary>
     public int FormatVersion => Reading(c => (int)BookFile.Number(c, "pragma user_version"));
 
@@ -65,11 +74,11 @@ public sealed class SqliteBook : IEntryStore
         }
     }
 
-    public IReadOnlyList<StoredEntry> ReadAll(long upTo = long.MaxValue) => Between(0, upTo);
+    public IReadOnlyList<StoredEntry> ReadAll(long upTo = long.MaxValue) => ReadBetween(0, upTo);
 
-    public IReadOnlyList<StoredEntry> ReadAfter(long seq) => Between(seq, long.MaxValue);
+    public IReadOnlyList<StoredEntry> ReadAfter(long seq) => ReadBetween(seq, long.MaxValue);
 
-    private List<StoredEntry> Between(long after, long upTo) => Reading(c =>
+    public IReadOnlyList<StoredEntry> ReadBetween(long after, long upTo) => Reading(c =>
     {
         using var command = c.CreateCommand();
         command.CommandText = "select seq, json, hash from entry where seq > $after and seq <= $upTo order by seq";

@@ -112,6 +112,20 @@ public sealed class Conversation
     /// <summary>How odd the last entry's reading was; null where it was none.</summary>
     public ReadingSurprise? Last { get; private set; }
 
+    /// <summary>Takes in what other programs have put into the book.</summary>
+    /// <param name="weather">Whether weather is among it.</param>
+    public void Refresh(bool weather)
+    {
+        var known = Desk.Arrived.Count;
+        CatchUp();
+        foreach (var entry in Desk.Arrived.Skip(known))
+        {
+            if (entry.Area is { } area) areas.Add(area);
+        }
+        if (Desk.Arrived.Count > known) seen = Desk.LatestAt;
+        if (weather) Desk.WeatherChanged();
+    }
+
     /// <summary>Reads what the book holds beyond what the desk knows: the entry just put in, and those of other writers before it.</summary>
     private void CatchUp()
     {

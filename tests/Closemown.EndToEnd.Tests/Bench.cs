@@ -53,6 +53,9 @@ public sealed class Bench : IDisposable
     /// <summary>Starts the program, and leaves it running.</summary>
     public Process Begin(params string[] args) => Process.Start(Info("dotnet", [Program, .. args], null))!;
 
+    /// <summary>Starts another program in the same surroundings, and leaves it running.</summary>
+    public Process BeginOther(string file, params string[] args) => Process.Start(Info(file, args, null))!;
+
     private ProcessStartInfo Info(string file, string[] args, Dictionary<string, string?>? more)
     {
         var info = new ProcessStartInfo(file, args)

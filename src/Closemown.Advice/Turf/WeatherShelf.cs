@@ -29,6 +29,13 @@ internal sealed class WeatherShelf(Func<IReadOnlyList<Entry>>? read)
         all.Add(entry);
     }
 
+    /// <summary>Forgets it; it is read when it is next needed.</summary>
+    public void Drop()
+    {
+        records.Clear();
+        if (read is not null) all = null;
+    }
+
     /// <summary>An area's days.</summary>
     public WeatherRecord Of(string area)
     {

@@ -1,3 +1,4 @@
+using System.CommandLine;
 using System.Text.Json.Nodes;
 using Closemown.Advice;
 using Closemown.Book;
@@ -10,21 +11,21 @@ internal sealed class DemoCommand : CliCommand
 {
     private static readonly string[] FileNames = ["ferncombe.jsonl", "ferncombe-care.jsonl", "ferncombe-weather.jsonl"];
 
+    private static readonly Option<bool> Serve = new("--serve") { Description = "serve the pages over the invented book; the options below are those of closemown serve" };
+
     public DemoCommand() : base("demo", "see it at work on an invented mower; nothing of yours is touched")
     {
-        Examples = [("closemown demo", "what its owner would see today"), ("closemown demo --words uk --gap thou", "in other words and units")];
+        Examples = [("closemown demo", "what its owner would see today"), ("closemown demo --words uk --gap thou", "in other words and units"), ("closemown demo --serve", "the pages over the invented book")];
+        Options.Add(Serve);
+        ServeOrder.AddTo(this);
     }
 
     public override int Do(Call call)
     {
         var path = Path.Combine(Directory.CreateTempSubdirectory("closemown-demo-").FullName, BookLocation.FileName);
+        Fill(path);
+        if (call.Parsed.GetValue(Serve)) return ServeOrder.Of(call, path, timeOfTheBook: true).Start(call);
         using var book = BookFile.Open(path);
-        foreach (var name in FileNames)
-        {
-            using var lines = File.OpenRead(Path.Combine(AppContext.BaseDirectory, "demo", name));
-            var report = Importer.Read(lines, book, new ImportOptions { AllOrNone = true });
-            if (!report.Ok) throw CliFault.Refused($"The invented book has a fault in {report.Faults[0]}", "This is a fault of the program.");
-        }
         var at = book.ReadAll().Select(s => s.Entry.At).Max();
         using var open = new OpenBook(book, call, () => at);
         var unit = Unit(open.Desk);
@@ -43,6 +44,17 @@ internal sealed class DemoCommand : CliCommand
         call.Screen.Out.Flush();
         call.Screen.Error.Write($"The invented book lies at {path}; try {call.Around.Called} next --book {path}\n");
         return ExitCodes.Done;
+    }
+
+    private static void Fill(string path)
+    {
+        using var book = BookFile.Open(path);
+        foreach (var name in FileNames)
+        {
+            using var lines = File.OpenRead(Path.Combine(AppContext.BaseDirectory, "demo", name));
+            var report = Importer.Read(lines, book, new ImportOptions { AllOrNone = true });
+            if (!report.Ok) throw CliFault.Refused($"The invented book has a fault in {report.Faults[0]}", "This is a fault of the program.");
+        }
     }
 
     private static void Tell(Call call, OpenBook open, string unit, DateTimeOffset at)

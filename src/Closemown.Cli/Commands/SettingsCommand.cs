@@ -37,7 +37,7 @@ internal sealed class SettingsCommand : CliCommand
             return ExitCodes.Done;
         }
         var widest = held.Max(h => h.Value.Length);
-        foreach (var h in held) call.Screen.Line($"{h.Setting.Name,-14} {h.Value.PadRight(Math.Min(widest, 40))}  {h.Source}");
+        foreach (var h in held) call.Screen.Line($"{h.Setting.Name,-17} {h.Value.PadRight(Math.Min(widest, 40))}  {h.Source}");
         call.Screen.Line();
         call.Screen.Line($"File: {file.Path ?? "none"}{(file.Exists ? "" : " (not there yet)")}");
         return ExitCodes.Done;

@@ -28,6 +28,9 @@ internal sealed class Preferences
     /// <summary>How long one try may take.</summary>
     public TimeSpan WeatherTry { get; private init; }
 
+    /// <summary>A setting's value, as it is written.</summary>
+    public string Value(Setting setting) => held.First(h => h.Setting == setting).Value;
+
     /// <summary>The book's path in the settings file.</summary>
     public string? Book => File[Setting.Book.Name];
 

@@ -33,9 +33,20 @@ internal sealed record Setting(string Name, string Help, string May, string Defa
     public static Setting WeatherSeconds { get; } = new("weatherSeconds", "how long one try to fetch weather may take", "seconds, 0.1 to 120", "10", "CLOSEMOWN_WEATHER_SECONDS", null,
         text => double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var s) && s is >= 0.1 and <= 120 ? s.ToString("R", CultureInfo.InvariantCulture) : null);
 
+    public static Setting RequestBytes { get; } = new("requestBytes", "the most bytes that serve takes in one request", "a whole number, 1000 to 1000000000", "4000000", "CLOSEMOWN_REQUEST_BYTES", null, Whole(1000, 1_000_000_000));
+
+    public static Setting RequestLines { get; } = new("requestLines", "the most lines of entries that serve takes in one request", "a whole number, 1 to 1000000", "2000", "CLOSEMOWN_REQUEST_LINES", null, Whole(1, 1_000_000));
+
+    public static Setting RequestPixels { get; } = new("requestPixels", "the most pixels of a picture that serve will take (no picture is taken yet)", "a whole number, 10000 to 1000000000", "24000000", "CLOSEMOWN_REQUEST_PIXELS", null, Whole(10_000, 1_000_000_000));
+
+    public static Setting RequestsPerSecond { get; } = new("requestsPerSecond", "how many requests a second serve takes from one device; twice as many at once", "a whole number, 1 to 100000", "50", "CLOSEMOWN_REQUESTS_PER_SECOND", null, Whole(1, 100_000));
+
     public static Setting Book { get; } = new("book", "the book's file", "a full path", "", "CLOSEMOWN_BOOK", CommonOptions.Book, text => text.Length > 0 ? text : null);
 
-    public static IReadOnlyList<Setting> All { get; } = [Words, Gap, Height, Decimal, Price, WeatherFetch, WeatherUrl, WeatherSeconds, Book];
+    public static IReadOnlyList<Setting> All { get; } = [Words, Gap, Height, Decimal, Price, WeatherFetch, WeatherUrl, WeatherSeconds, RequestBytes, RequestLines, RequestPixels, RequestsPerSecond, Book];
+
+    private static Func<string, string?> Whole(long least, long most) => text =>
+        long.TryParse(text.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var n) && n >= least && n <= most ? n.ToString(CultureInfo.InvariantCulture) : null;
 
     private static Func<string, string?> OneOf(params string[] words) => text =>
     {

@@ -12,7 +12,7 @@ internal static class CommandLine
     [
         ("demo", () => new DemoCommand()), ("new", () => new NewCommand()), ("add", () => new AddCommand()), ("undo", () => new UndoCommand()), ("next", () => new NextCommand()),
         ("steel", () => new SteelCommand()), ("height", () => new HeightCommand()), ("turf", () => new TurfCommand()), ("plan", () => new PlanCommand()), ("step-down", () => new StepDownCommand()), ("study", () => new StudyCommand()), ("score", () => new ScoreCommand()), ("why", () => new WhyCommand()), ("today", () => new TodayCommand()), ("book", () => new BookCommand()),
-        ("reckon", () => new ReckonCommand()), ("settings", () => new SettingsCommand()), ("check-up", () => new CheckUpCommand()), ("pipe", () => new PipeCommand()), ("docs", () => new DocsCommand()),
+        ("reckon", () => new ReckonCommand()), ("settings", () => new SettingsCommand()), ("check-up", () => new CheckUpCommand()), ("pipe", () => new PipeCommand()), ("serve", () => new ServeCommand()), ("devices", () => new DevicesCommand()), ("docs", () => new DocsCommand()),
     ];
 
     /// <summary>The tree of commands: the one named first alone, as making the others takes longer than many a command; all of them where none is.</summary>

@@ -1,0 +1,3 @@
+var app = WebApplication.CreateBuilder(args).Build();
+app.MapGet("/", () => "Hello World!");
+app.Run();

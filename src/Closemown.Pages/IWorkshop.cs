@@ -1,0 +1,48 @@
+using System.Text.Json.Nodes;
+
+namespace Closemown.Pages;
+
+/// <summary>The book and what is known from it, as pages see it: questions and entries in the shapes of the pipe.</summary>
+public interface IWorkshop
+{
+    /// <summary>Answers a question as <c>closemown pipe</c> does. The answer is the caller's own; asking again before the book changes costs next to nothing.</summary>
+    /// <param name="question">An object with <c>ask</c>.</param>
+    /// <param name="stop">Ends the wait for others.</param>
+    /// <returns>The answer, with <c>ok</c>: false where the question has a fault, which is then under <c>error</c>.</returns>
+    Task<JsonObject> Ask(JsonObject question, CancellationToken stop = default);
+
+    /// <summary>Puts entries into the book, in their order, as <c>closemown pipe</c> does: each enters or is refused by itself.</summary>
+    /// <param name="entries">Entries; they may leave out <c>v</c>, <c>id</c> and <c>at</c>.</param>
+    /// <param name="stop">Ends the wait for others; entries taken until then stay.</param>
+    /// <returns>An answer for each, in order.</returns>
+    Task<IReadOnlyList<JsonObject>> Append(IReadOnlyList<JsonObject> entries, CancellationToken stop = default);
+
+    /// <summary>Reads entries by arrival.</summary>
+    /// <param name="after">The number after which to begin; 0 from the first.</param>
+    /// <param name="kind">Only this kind; null for all.</param>
+    /// <param name="limit">The most to read, 1 to 1000.</param>
+    /// <param name="stop">Ends the wait for others.</param>
+    Task<BookSlice> Read(long after, string? kind, int limit, CancellationToken stop = default);
+
+    /// <summary>The number of the last entry; weather has none.</summary>
+    long Sequence { get; }
+
+    /// <summary>The time a question is asked at now.</summary>
+    DateTimeOffset AskedAt { get; }
+
+    /// <summary>The book has changed, here or by another program. Raised from any thread; whoever listens must also stop to.</summary>
+    event EventHandler<BookChangedEventArgs>? Changed;
+}
+
+/// <summary>Which entry the book ends with now.</summary>
+public sealed class BookChangedEventArgs(long sequence) : EventArgs
+{
+    /// <summary>The number of the last entry.</summary>
+    public long Sequence { get; } = sequence;
+}
+
+/// <summary>Some entries of the book.</summary>
+/// <param name="Entries">Each with its number by arrival, as <c>{"seq":…,"entry":{…}}</c>.</param>
+/// <param name="Next">The number to go on after; null at the end.</param>
+/// <param name="Last">The number of the book's last entry.</param>
+public sealed record BookSlice(IReadOnlyList<JsonObject> Entries, long? Next, long Last);

@@ -1,0 +1,46 @@
+using System.Text.Json.Nodes;
+using Closemown.Entries;
+using Closemown.Pages;
+using Closemown.Pipe;
+
+namespace Closemown.Web;
+
+/// <summary>The workshop as one visitor's page sees it.</summary>
+internal sealed class VisitorWorkshop(Workshop workshop) : IWorkshop
+{
+    public long Sequence => workshop.Stamp.Entries;
+
+    public DateTimeOffset AskedAt => workshop.AskedAt;
+
+    public event EventHandler<BookChangedEventArgs>? Changed
+    {
+        add => workshop.Changed += value;
+        remove => workshop.Changed -= value;
+    }
+
+    public async Task<JsonObject> Ask(JsonObject question, CancellationToken stop = default)
+    {
+        ArgumentNullException.ThrowIfNull(question);
+        // What asks nothing could be an entry, and a question changes nothing.
+        if (!question.ContainsKey("ask") || question.ContainsKey("kind")) return Conversation.Refused([NoQuestion]);
+        return JsonNode.Parse(await workshop.Ask(Conversation.Text(question), stop))!.AsObject();
+    }
+
+    public async Task<IReadOnlyList<JsonObject>> Append(IReadOnlyList<JsonObject> entries, CancellationToken stop = default)
+    {
+        ArgumentNullException.ThrowIfNull(entries);
+        var answers = new List<JsonObject>();
+        foreach (var entry in entries) answers.Add(JsonNode.Parse(await workshop.Say(Conversation.Text(entry), stop))!.AsObject());
+        return answers;
+    }
+
+    public Task<BookSlice> Read(long after, string? kind, int limit, CancellationToken stop = default)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(limit, 1);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(limit, 1000);
+        return Task.FromResult(workshop.Read(after, kind, limit, stop));
+    }
+
+    /// <summary>Said of what is no question.</summary>
+    public static EntryFault NoQuestion { get; } = new(FaultCodes.Missing, "ask", "The object is no question.", "Write {\"ask\":\"today\"}, without \"kind\"; entries go to /entries.");
+}

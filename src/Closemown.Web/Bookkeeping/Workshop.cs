@@ -1,0 +1,180 @@
+using System.Text;
+using System.Text.Json.Nodes;
+using Closemown.Advice;
+using Closemown.Book;
+using Closemown.Pages;
+using Closemown.Pipe;
+using Closemown.Serving;
+
+namespace Closemown.Web;
+
+/// <summary>One book, kept open, with one conversation about it that all visitors share, in turn.</summary>
+/// <remarks>Answers that were given are kept until the book or the asking time goes on, and given again without waiting for anyone.</remarks>
+internal sealed class Workshop : IDisposable
+{
+    private readonly SemaphoreSlim turn = new(1);
+    private readonly Lock telling = new();
+    private readonly IEntryStore book;
+    private readonly IEntryStore watch;
+    private readonly AdviceSettings settings;
+    private readonly AskingTime? time;
+    private readonly Func<DateTimeOffset, Guid> newId;
+    private Conversation? talk;
+    private volatile Answers answers;
+    private BookStamp told;
+
+    /// <summary>Opens the book, making it where there is none. Its entries are read when something is first asked.</summary>
+    /// <exception cref="BookException">It cannot be used.</exception>
+    public Workshop(ServeOptions options, TimeProvider clock)
+    {
+        settings = AdviceSettings.Default with { PriceOfMinute = options.PriceOfMinute };
+        book = BookFile.Open(options.Book);
+        // Looked at while the other connection is writing, or waits for another program to have written.
+        watch = book.Where == BookFile.InMemory ? book : BookFile.Open(options.Book, new BookOptions { ReadOnly = true });
+        time = options.TimeOfTheBook ? null : new AskingTime(clock);
+        newId = book.Where == BookFile.InMemory ? new SequentialIds().Next : new IdMaker().Next;
+        answers = new(told = Stamp, time?.Now ?? default);
+    }
+
+    /// <summary>The book has changed, here or by another program.</summary>
+    public event EventHandler<BookChangedEventArgs>? Changed;
+
+    /// <summary>How far the book has come, changes by other programs included.</summary>
+    /// <exception cref="BookException">The book cannot be read.</exception>
+    public BookStamp Stamp => watch.Stamp;
+
+    /// <summary>The time a question is asked at now.</summary>
+    public DateTimeOffset AskedAt
+    {
+        get
+        {
+            if (time is not null) return time.After(answers.At);
+            turn.Wait();
+            try
+            {
+                return Talk.AskedAt;
+            }
+            finally
+            {
+                turn.Release();
+            }
+        }
+    }
+
+    private Conversation Talk => talk ??= new Conversation(book, settings, Phrasing.Plain, newId, time is null ? null : () => time.Now);
+
+    /// <summary>The answer to a question, as the pipe writes it, in UTF-8.</summary>
+    public async Task<byte[]> Ask(string question, CancellationToken stop)
+    {
+        var held = answers;
+        if (Holds(held, Stamp) && held.Find(question) is { } known) return known;
+        await turn.WaitAsync(stop);
+        try
+        {
+            held = CatchUp();
+            if (held.Find(question) is { } meanwhile) return meanwhile;
+            time?.Hold(held.At);
+            var answer = Encoding.UTF8.GetBytes(Whole(() => Talk.Say(question)));
+            held.Keep(question, answer);
+            return answer;
+        }
+        finally
+        {
+            time?.Hold(null);
+            turn.Release();
+            Tell(held.Stamp);
+        }
+    }
+
+    /// <summary>Takes one line, entry or question, as the pipe does.</summary>
+    public async Task<string> Say(string line, CancellationToken stop)
+    {
+        await turn.WaitAsync(stop);
+        Answers held;
+        try
+        {
+            held = CatchUp();
+            var answer = Whole(() => Talk.Say(line));
+            var now = Stamp;
+            // Others may have put weather in beside this line.
+            if (now.Weather != held.Stamp.Weather) Refresh(weather: true);
+            if (now != held.Stamp) answers = held = new(now, time?.Now ?? default);
+            return answer;
+        }
+        finally
+        {
+            turn.Release();
+            Tell(answers.Stamp);
+        }
+    }
+
+    /// <summary>Entries by arrival.</summary>
+    public BookSlice Read(long after, string? kind, int limit, CancellationToken stop)
+    {
+        const int piece = 500;
+        var last = Stamp.Entries;
+        var found = new List<JsonObject>();
+        for (var from = Math.Max(0, after); from < last; from += piece)
+        {
+            stop.ThrowIfCancellationRequested();
+            foreach (var stored in watch.ReadBetween(from, from + piece))
+            {
+                if (kind is not null && !stored.Entry.Is(kind)) continue;
+                if (found.Count == limit) return new(found, found[^1]["seq"]!.GetValue<long>(), last);
+                found.Add(new JsonObject { ["seq"] = stored.Seq, ["entry"] = JsonNode.Parse(stored.Entry.Json) });
+            }
+        }
+        return new(found, null, last);
+    }
+
+    /// <summary>Looks whether another program has changed the book, and tells those who listen.</summary>
+    public void Look() => Tell(Stamp);
+
+    public void Dispose()
+    {
+        if (watch != book) watch.Dispose();
+        book.Dispose();
+        turn.Dispose();
+    }
+
+    private bool Holds(Answers held, BookStamp now) => held.Stamp == now && (time is null || time.After(held.At) == held.At);
+
+    /// <summary>Takes in what others have put into the book, and begins anew to keep answers where it or the time has gone on; only in turn.</summary>
+    private Answers CatchUp()
+    {
+        var (held, now) = (answers, Stamp);
+        if (now != held.Stamp) Refresh(now.Weather != held.Stamp.Weather);
+        if (!Holds(held, now)) answers = held = new(now, time is null ? default : now == held.Stamp ? time.After(held.At) : time.Now);
+        return held;
+    }
+
+    private void Refresh(bool weather) => Whole(() =>
+    {
+        talk?.Refresh(weather);
+        return "";
+    });
+
+    /// <summary>What fails half-way may leave the conversation knowing half a thing: it is then begun anew.</summary>
+    private string Whole(Func<string> work)
+    {
+        try
+        {
+            return work();
+        }
+        catch
+        {
+            talk = null;
+            throw;
+        }
+    }
+
+    private void Tell(BookStamp now)
+    {
+        lock (telling)
+        {
+            if (now == told) return;
+            told = now;
+        }
+        Changed?.Invoke(this, new(now.Entries));
+    }
+}

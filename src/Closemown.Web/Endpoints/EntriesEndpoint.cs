@@ -1,0 +1,85 @@
+using Closemown.Book;
+using Closemown.Entries;
+using Closemown.Pipe;
+using Closemown.Serving;
+using Microsoft.AspNetCore.Http.Features;
+
+namespace Closemown.Web;
+
+/// <summary>Entries as JSON Lines, each answered by a line as the pipe answers.</summary>
+internal static class EntriesEndpoint
+{
+    public const string ContentType = "application/jsonl; charset=utf-8";
+
+    public static void MapEntries(this IEndpointRouteBuilder app) =>
+        app.MapPost("/entries", Take).WithName("entries").WithSummary("Puts entries into the book: one JSON object a line, one line of answer each.")
+            .WithDescription("A line that fails is answered by its fault, and the others still enter. Bring an id (UUID version 7) with each entry: the same entry sent twice is one entry. More lines than the setting requestLines: 413, nothing enters; where the length was not told beforehand, the answer ends with that fault.")
+            .Accepts<string>("application/jsonl", "application/x-ndjson", "text/plain").WithMetadata(new ForPrograms())
+            .Produces<string>(StatusCodes.Status200OK, "application/jsonl").Produces<string>(StatusCodes.Status401Unauthorized, "application/json")
+            .Produces<string>(StatusCodes.Status403Forbidden, "application/json").Produces<string>(StatusCodes.Status413PayloadTooLarge, "application/json")
+            .Produces<string>(StatusCodes.Status415UnsupportedMediaType, "application/json").Produces<string>(StatusCodes.Status429TooManyRequests, "application/json");
+
+    private static async Task Take(HttpContext http, Workshop workshop, ServeLimits limits)
+    {
+        Stream body = http.Request.Body;
+        using var whole = new MemoryStream();
+        if (http.Request.ContentLength is not null)
+        {
+            // Its length is told: read whole, within the limit of bytes, so that too many lines are refused before one is taken.
+            await http.Request.Body.CopyToAsync(whole, http.RequestAborted);
+            if (Count(whole.GetBuffer().AsSpan(0, (int)whole.Length)) > limits.RequestLines)
+            {
+                await http.Refuse(StatusCodes.Status413PayloadTooLarge, TooMany(limits));
+                return;
+            }
+            whole.Position = 0;
+            body = whole;
+        }
+        else
+        {
+            http.Features.Get<IHttpBodyControlFeature>()?.AllowSynchronousIO = true;
+        }
+        http.Response.ContentType = ContentType;
+        var lines = new ByteLines(body, EntryReader.MaxLineLength);
+        var taken = 0;
+        while (lines.Next(out var line, out var fault))
+        {
+            if (fault is null && string.IsNullOrWhiteSpace(line)) continue;
+            if (++taken > limits.RequestLines)
+            {
+                await http.Response.WriteAsync(Conversation.Text(Conversation.Refused([TooMany(limits)])) + "\n", http.RequestAborted);
+                break;
+            }
+            var (answer, goOn) = fault is null ? await Said(workshop, line!, http.RequestAborted) : (Conversation.Text(Conversation.Refused([fault])), true);
+            await http.Response.WriteAsync(answer + "\n", http.RequestAborted);
+            if (!goOn) break;
+            if (body != whole) await http.Response.Body.FlushAsync(http.RequestAborted);
+        }
+    }
+
+    /// <summary>The answer to a line; where the book itself fails, the last answer says so.</summary>
+    private static async Task<(string Answer, bool GoOn)> Said(Workshop workshop, string line, CancellationToken stop)
+    {
+        try
+        {
+            return (await workshop.Say(line, stop), true);
+        }
+        catch (BookException e)
+        {
+            return (Conversation.Text(Conversation.Refused([new("book", "", e.Message, e.Remedy)])), false);
+        }
+    }
+
+    private static long Count(ReadOnlySpan<byte> lines)
+    {
+        var count = 0L;
+        foreach (var line in lines.Split((byte)'\n'))
+        {
+            if (lines[line].ContainsAnyExcept(" \t\r"u8)) count++;
+        }
+        return count;
+    }
+
+    private static EntryFault TooMany(ServeLimits limits) =>
+        new("too-large", "", $"More than {limits.RequestLines} lines in one request.", "Send them in parts; the setting is requestLines.");
+}
