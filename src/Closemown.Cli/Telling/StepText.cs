@@ -8,6 +8,7 @@ namespace Closemown.Cli;
 internal sealed class StepText(Screen screen, Phrasing words, WritingStyle style)
 {
     private const int Column = 12;
+    private readonly Sections sections = new(screen, Column);
 
     /// <summary>The whole advice.</summary>
     public IEnumerable<string> Lines(StepAdvice advice)
@@ -15,17 +16,17 @@ internal sealed class StepText(Screen screen, Phrasing words, WritingStyle style
         var step = advice.Step;
         foreach (var line in Now(step)) yield return line;
         yield return "";
-        foreach (var line in Section("How sure", Sure(step))) yield return line;
-        foreach (var line in Section("Why", step.Why.Select(words.Say))) yield return line;
-        foreach (var line in Section("Caution", step.Cautions.Select(words.Say), Tone.Danger)) yield return line;
-        foreach (var line in Section("Then", step.Then.Select(t => words.Say(t.Say)))) yield return line;
+        foreach (var line in sections.Lines("How sure", Sure(step))) yield return line;
+        foreach (var line in sections.Lines("Why", step.Why.Select(words.Say))) yield return line;
+        foreach (var line in sections.Lines("Caution", step.Cautions.Select(words.Say), Tone.Danger)) yield return line;
+        foreach (var line in sections.Lines("Then", step.Then.Select(t => words.Say(t.Say)))) yield return line;
     }
 
     /// <summary>What to type when it is done, and to hear more.</summary>
     public IEnumerable<string> ToType(StepAdvice advice)
     {
-        if (Record(advice.Step) is { } typed) foreach (var line in Section("Enter it", [typed])) yield return line;
-        foreach (var line in Section("In full", ["closemown why"])) yield return line;
+        if (Record(advice.Step) is { } typed) foreach (var line in sections.Lines("Enter it", [typed])) yield return line;
+        foreach (var line in sections.Lines("In full", ["closemown why"])) yield return line;
         yield return $"This advice: {advice.Id}";
     }
 
@@ -65,21 +66,6 @@ internal sealed class StepText(Screen screen, Phrasing words, WritingStyle style
     }
 
     private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
-
-    private IEnumerable<string> Section(string title, IEnumerable<string> items, Tone tone = Tone.Plain)
-    {
-        var heading = title;
-        foreach (var item in items)
-        {
-            var first = true;
-            foreach (var line in Wrap.Beside(heading, item, screen.Width, Column))
-            {
-                yield return first && heading.Length > 0 ? screen.Ink(Tone.Strong, line[..heading.Length]) + screen.Ink(tone, line[heading.Length..]) : screen.Ink(tone, line);
-                first = false;
-            }
-            heading = "";
-        }
-    }
 
     /// <summary>What to type when it is done.</summary>
     private static string? Record(AdviceStep step)

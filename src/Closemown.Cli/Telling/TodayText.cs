@@ -9,17 +9,18 @@ internal sealed class TodayText(Call call, OpenBook open)
     private const int Rows = 24, Column = 10;
     private readonly Screen screen = call.Screen;
     private readonly WritingStyle style = call.Style;
+    private readonly Sections sections = new(call.Screen, Column);
 
     /// <summary>The lines. What to do now, its cautions and what is unusual are never cut; what comes next and how things stand are told as far as there is room.</summary>
     public IReadOnlyList<string> Lines(TodayAnswer today)
     {
         List<string> now = [.. Now(today.Tasks[0])];
-        List<string> unusual = [.. Section("Unusual", today.Odd.Count == 0 ? ["Nothing: no reading that is not like this mower or this turf."] : today.Odd.Select(o => Named(o.Unit, o.Area, today) + Words(o.Unit).Say(o.Say)))];
+        List<string> unusual = [.. sections.Lines("Unusual", today.Odd.Count == 0 ? ["Nothing: no reading that is not like this mower or this turf."] : today.Odd.Select(o => Named(o.Unit, o.Area, today) + Words(o.Unit).Say(o.Say)))];
         // The last row stays free for what is typed next.
         var room = Rows - 1 - now.Count - unusual.Count;
-        List<string> next = [.. Section("Next", Fitting(today.Tasks.Skip(1).Select(t => Next(t, today)), room, "closemown next, closemown plan"))];
+        List<string> next = [.. sections.Lines("Next", Fitting(today.Tasks.Skip(1).Select(t => Next(t, today)), room, "closemown next, closemown plan"))];
         room -= next.Count;
-        return [.. now, .. next, .. unusual, .. Section("As it is", Fitting(Standing(today), room, ""))];
+        return [.. now, .. next, .. unusual, .. sections.Lines("As it is", Fitting(Standing(today), room, ""))];
     }
 
     private IEnumerable<string> Now(TodayTask task)
@@ -27,8 +28,8 @@ internal sealed class TodayText(Call call, OpenBook open)
         var takes = Chance.Minutes(task.TakesMinutes, style.DecimalSign);
         var words = Words(task.Unit);
         foreach (var line in Wrap.Text($"Do now: {(task.Area is { } area ? area + ": " : "")}{words.Say(task.Say)}{(takes.Length > 0 ? $" ({takes})" : "")}", screen.Width)) yield return screen.Ink(Tone.Strong, line);
-        if (task.Because.Length > 0) foreach (var line in Section("Because", [words.Say(task.Because)])) yield return line;
-        foreach (var line in Section("Caution", task.Cautions.Select(words.Say), Tone.Danger)) yield return line;
+        if (task.Because.Length > 0) foreach (var line in sections.Lines("Because", [words.Say(task.Because)])) yield return line;
+        foreach (var line in sections.Lines("Caution", task.Cautions.Select(words.Say), Tone.Danger)) yield return line;
     }
 
     private string Next(TodayTask task, TodayAnswer today) => Named(task.Unit, task.Area, today) + Words(task.Unit).Say($"{task.Say} {task.Because}".TrimEnd());
@@ -77,21 +78,6 @@ internal sealed class TodayText(Call call, OpenBook open)
             used += lines;
         }
         return taken;
-    }
-
-    private IEnumerable<string> Section(string title, IEnumerable<string> items, Tone tone = Tone.Plain)
-    {
-        var heading = title;
-        foreach (var item in items)
-        {
-            var first = true;
-            foreach (var line in Wrap.Beside(heading, item, screen.Width, Column))
-            {
-                yield return first && heading.Length > 0 ? screen.Ink(Tone.Strong, line[..heading.Length]) + screen.Ink(tone, line[heading.Length..]) : screen.Ink(tone, line);
-                first = false;
-            }
-            heading = "";
-        }
     }
 
     private string Word(WordKey key) => Quantities.Words.For(style, key);

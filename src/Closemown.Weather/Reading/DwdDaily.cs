@@ -16,30 +16,24 @@ internal static class DwdDaily
     {
         var table = new WeatherTable();
         var daily = new DailyOnly();
-        string[]? header = null;
         string? station = null;
-        foreach (var (cells, line) in Rows.Of(text, ';'))
+        foreach (var row in NamedRow.Of(text, ';'))
         {
-            if (header is null)
-            {
-                header = cells;
-                continue;
-            }
-            if (cells.All(c => c.Length == 0)) continue;
-            string Cell(string name) => Array.IndexOf(header, name) is var i and >= 0 && i < cells.Length ? cells[i] : "";
-            if (DayStamp.Of(Cell("MESS_DATUM"), "ymd") is not { } stamp)
+            var line = row.Line;
+            if (row.Cells.All(c => c.Length == 0)) continue;
+            if (DayStamp.Of(row["MESS_DATUM"], "ymd") is not { } stamp)
             {
                 table.Drop("no day", line);
                 continue;
             }
             // Its hourly files name their rows in the same column.
-            if (stamp.Time is not null) throw new WeatherException($"The rows are hourly, not daily: line {line.ToString(System.Globalization.CultureInfo.InvariantCulture)} is of {Cell("MESS_DATUM")}.", DailyOnly.AskForDays);
-            HeaderRow.OneStation(ref station, Cell("STATIONS_ID"), line);
+            if (stamp.Time is not null) throw new WeatherException($"The rows are hourly, not daily: line {line.ToString(System.Globalization.CultureInfo.InvariantCulture)} is of {row["MESS_DATUM"]}.", DailyOnly.AskForDays);
+            HeaderRow.OneStation(ref station, row["STATIONS_ID"], line);
             daily.See(stamp, line);
             foreach (var (name, field) in Columns)
             {
-                if (Rows.IsMissing(Cell(name))) continue;
-                if (Rows.Number(Cell(name), comma: false) is not { } value)
+                if (Rows.IsMissing(row[name])) continue;
+                if (Rows.Number(row[name], comma: false) is not { } value)
                 {
                     table.Drop("no number", line);
                     continue;

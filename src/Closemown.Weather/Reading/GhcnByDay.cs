@@ -14,28 +14,22 @@ internal static class GhcnByDay
         var table = new WeatherTable();
         var daily = new DailyOnly();
         var held = new List<(DateOnly Date, WeatherField Field, double Value, long Line)>();
-        string[]? header = null;
         string? station = null;
-        foreach (var (cells, line) in Rows.Of(text, ','))
+        foreach (var row in NamedRow.Of(text, ','))
         {
-            if (header is null)
-            {
-                header = cells;
-                continue;
-            }
-            string Cell(string name) => Array.IndexOf(header, name) is var i and >= 0 && i < cells.Length ? cells[i] : "";
-            if (DayStamp.Of(Cell("DATE"), "ymd") is not { } stamp)
+            var line = row.Line;
+            if (DayStamp.Of(row["DATE"], "ymd") is not { } stamp)
             {
                 table.Drop("no day", line);
                 continue;
             }
-            HeaderRow.OneStation(ref station, Cell("STATION"), line);
+            HeaderRow.OneStation(ref station, row["STATION"], line);
             daily.See(stamp, line);
             foreach (var (name, field) in (ReadOnlySpan<(string, WeatherField)>)[("TMAX", WeatherField.TMaxC), ("TMIN", WeatherField.TMinC), ("TAVG", WeatherField.TMeanC), ("PRCP", WeatherField.RainMm), ("AWND", WeatherField.WindMs)])
             {
-                if (Cell(name) is not { Length: > 0 } cell || Rows.IsMissing(cell)) continue;
+                if (row[name] is not { Length: > 0 } cell || Rows.IsMissing(cell)) continue;
                 // Measurement, quality, source, time.
-                var flags = Cell(name + "_ATTRIBUTES").Split(',');
+                var flags = row[name + "_ATTRIBUTES"].Split(',');
                 if (flags.Length > 1 && flags[1].Trim().Length > 0) table.Drop("failed the station network's check", line);
                 else if (Rows.Number(cell, comma: false) is { } value)
                 {

@@ -25,28 +25,22 @@ internal static class Gsod
     {
         var table = new WeatherTable();
         var daily = new DailyOnly();
-        string[]? header = null;
         string? station = null;
-        foreach (var (cells, line) in Rows.Of(text, ','))
+        foreach (var row in NamedRow.Of(text, ','))
         {
-            if (header is null)
-            {
-                header = cells;
-                continue;
-            }
-            string Cell(string name) => Array.IndexOf(header, name) is var i and >= 0 && i < cells.Length ? cells[i].Trim() : "";
-            if (DayStamp.Of(Cell("DATE"), "ymd") is not { } stamp)
+            var line = row.Line;
+            if (DayStamp.Of(row["DATE"], "ymd") is not { } stamp)
             {
                 table.Drop("no day", line);
                 continue;
             }
-            HeaderRow.OneStation(ref station, Cell("STATION"), line);
+            HeaderRow.OneStation(ref station, row["STATION"], line);
             daily.See(stamp, line);
             foreach (var (name, field, unit, missing) in Columns)
             {
-                if (Cell(name).Length == 0) continue;
-                if (Rows.Number(Cell(name), comma: false) is not { } value) table.Drop("no number", line);
-                else if (field == WeatherField.RainMm && Cell("PRCP_ATTRIBUTES") is "H" or "I") table.Drop("rain not reported, or seen and not measured", line);
+                if (row[name].Length == 0) continue;
+                if (Rows.Number(row[name], comma: false) is not { } value) table.Drop("no number", line);
+                else if (field == WeatherField.RainMm && row["PRCP_ATTRIBUTES"] is "H" or "I") table.Drop("rain not reported, or seen and not measured", line);
                 else if (value != missing)
                 {
                     table.Set(stamp.Date, field, WeatherUnits.To(WeatherFields.Of(field), unit)!(value), line);
