@@ -6,7 +6,7 @@ namespace Closemown.Advice;
 /// <summary>A plan in sentences.</summary>
 public static class PlanSpeech
 {
-    private const double Dusting = 0.15, Usual = 0.28, ReadFirstShare = 0.25;
+    private const double Dusting = 0.15, Usual = 0.28, ReadFirstShare = 0.25, TooTallShare = 0.5;
 
     /// <summary>Asked before every planned mowing: any yes beats the forecast. Common practice, no source.</summary>
     public static IReadOnlyList<string> StandOnIt { get; } =
@@ -58,9 +58,21 @@ public static class PlanSpeech
             _ => "",
         };
         if (d.Mow || d.WhyHeight.Reason is HeightReason.HeldWilting or HeightReason.HeldStressed or HeightReason.HeldFixture or HeightReason.RaisedForStress) why += height;
+        if (TooTall(d)) return $"It stands at about {HeightSpeech.Mm(d.CanopyMm.Mean)}; {share} would come off at {HeightSpeech.Mm(d.CutMm)}. {ByThirds(d)}";
         if (d.Mow && d.AskFirst) why += " More than a third at once: only if you say so.";
         return why;
     }
+
+    /// <summary>Whether more than half the leaf would come off: no single mowing brings such turf down unhurt.</summary>
+    public static bool TooTall(PlanDay d)
+    {
+        ArgumentNullException.ThrowIfNull(d);
+        return d.Mow && d.Share.Mean > TooTallShare;
+    }
+
+    /// <summary>How turf too tall for one mowing comes down. Common practice, no source.</summary>
+    private static string ByThirds(PlanDay d) =>
+        $"Too tall for one mowing: take a third at most, at about {HeightSpeech.Mm(d.CanopyMm.Mean * (1 - ThirdRule.Share))} or as high as a mower goes, and come down by thirds, some days between (closemown step-down).";
 
     /// <summary>That the standing height is to be read first; null where it is known well enough.</summary>
     public static string? ReadFirst(AreaPlan plan)
@@ -76,6 +88,7 @@ public static class PlanSpeech
         ArgumentNullException.ThrowIfNull(plan);
         var next = plan.Plan.Days.FirstOrDefault(d => d.Mow);
         return next is null ? $"No mowing is planned in these {plan.Plan.Days.Count.ToString(CultureInfo.InvariantCulture)} days."
+            : TooTall(next) ? ByThirds(next)
             : next.Date == plan.Today.Date ? $"Mow today at {HeightSpeech.Mm(next.CutMm)}."
             : $"Next mowing {TurfSpeech.Day(next.Date)} at {HeightSpeech.Mm(next.CutMm)}.";
     }

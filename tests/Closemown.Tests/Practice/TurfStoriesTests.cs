@@ -43,6 +43,34 @@ public sealed class TurfStoriesTests
         Assert.Contains("Not lowered: none under stress", (string)day["why"]!, StringComparison.Ordinal);
     }
 
+    /// <summary>Kept at 5, not mown since, and the grass stands knee-deep to a green.</summary>
+    private static JsonNode Overgrown(params string[] more)
+    {
+        string[] told = [.. Weather("2026-06-01", 40, 10, 20, 4)];
+        return Begun(["""{"kind":"wish","area":"green","cutMm":5,"at":"2026-02-01T08:10:00Z"}""", """{"kind":"mow","unit":"mower","area":"green","hours":0.3,"cutMm":5,"at":"2026-06-01T10:00:00Z"}""", .. told, .. more])
+            .Say("""{"ask":"today"}""")["today"]!;
+    }
+
+    [Fact]
+    public void Turf_too_tall_for_one_mowing_is_brought_down_by_thirds_and_not_mown_at_once()
+    {
+        var today = Overgrown("""{"kind":"canopy","area":"green","when":"before","how":"prism","mm":[30,31,30,29,30],"at":"2026-07-08T10:00:00Z"}""");
+        JsonNode[] things = [today["now"]!, .. today["next"]!.AsArray().Select(n => n!)];
+        var thing = Assert.Single(things, t => (string?)t["area"] == "green" && (string)t["do"]! != "water");
+        Assert.Equal("step-down", (string)thing["do"]!);
+        Assert.Contains("come down by thirds", (string)thing["say"]!, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Turf_unread_for_weeks_is_read_before_anyone_mows_it()
+    {
+        var today = Overgrown("""{"kind":"look","area":"green","colour":"green","at":"2026-07-08T10:00:00Z"}""");
+        JsonNode[] things = [today["now"]!, .. today["next"]!.AsArray().Select(n => n!)];
+        var thing = Assert.Single(things, t => (string?)t["area"] == "green" && (string)t["do"]! != "water");
+        Assert.Equal("canopy", (string)thing["do"]!);
+        Assert.Contains("read it first", (string)thing["say"]!, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Cans_that_caught_unevenly_ask_for_more_water_than_the_root_zone_lacks()
     {
