@@ -71,7 +71,7 @@ public sealed class TodayOrderTests
     [Fact]
     public void The_day_before_a_match_the_mowing_presses_and_the_bench_before_it()
     {
-        var desk = Grown("""{"kind":"wish","area":"green","cutMm":5,"fixtures":["2026-05-21"],"at":"2026-05-12T08:00:00Z"}""");
+        var desk = Grown("""{"kind":"wish","area":"green","cutMm":5,"fixtures":["2026-05-21"],"at":"2026-05-12T08:00:00Z"}""", """{"kind":"canopy","area":"green","when":"before","how":"prism","mm":[7,7.2,6.9,7,7.1],"at":"2026-05-20T08:00:00Z"}""");
         var good = Tasks(desk, Lap(inTolerance: 0.9));
         Assert.Equal((Urgency.Match, "mow"), (good[0].Urgency, good[0].Do));
         var bad = Tasks(desk, Lap(inTolerance: 0.2));
