@@ -1,0 +1,9 @@
+using Closemown.Browser.Tests;
+using Xunit.MicrosoftTestingPlatform;
+
+return args.FirstOrDefault() switch
+{
+    "first-view" => await FirstViewRun.Print(args[1..]),
+    "screenshots" => await ReadmeShots.Take(),
+    _ => await TestPlatformTestFramework.RunAsync(args, SelfRegisteredExtensions.AddSelfRegisteredExtensions),
+};

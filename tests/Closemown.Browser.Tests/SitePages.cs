@@ -1,0 +1,22 @@
+namespace Closemown.Browser.Tests;
+
+/// <summary>A page that every check is made on.</summary>
+/// <param name="Path">Its address on the server, from the root.</param>
+/// <param name="Name">Its name in the names of files: small letters and hyphens.</param>
+/// <param name="Heading">The text of its one h1.</param>
+/// <param name="Texts">What must be read on it over the demo's book, with and without script.</param>
+/// <param name="TargetHighPx">The least height of what is pressed, CSS px: 44 (WCAG 2.2, success criterion 2.5.5), 76 at the bench with gloves on.</param>
+public sealed record SitePage(string Path, string Name, string Heading, IReadOnlyList<string> Texts, double TargetHighPx = 44);
+
+/// <summary>All pages, in the order of the navigation. A page added here is opened by every check, and measured by first-view.</summary>
+public static class SitePages
+{
+    public static IReadOnlyList<SitePage> All { get; } =
+    [
+        new("/", "today", "Today", ["Do now", "Then", "Unusual"]),
+    ];
+
+    /// <summary>The page of this name.</summary>
+    /// <exception cref="ArgumentException">There is none.</exception>
+    public static SitePage Named(string name) => All.FirstOrDefault(p => p.Name == name) ?? throw new ArgumentException($"There is no page named {name}.", nameof(name));
+}
