@@ -1,9 +1,17 @@
 using Closemown.Browser.Tests;
 using Xunit.MicrosoftTestingPlatform;
 
-return args.FirstOrDefault() switch
+try
 {
-    "first-view" => await FirstViewRun.Print(args[1..]),
-    "screenshots" => await ReadmeShots.Take(),
-    _ => await TestPlatformTestFramework.RunAsync(args, SelfRegisteredExtensions.AddSelfRegisteredExtensions),
-};
+    return args.FirstOrDefault() switch
+    {
+        "first-view" => await FirstViewRun.Print(args[1..]),
+        "screenshots" => await ReadmeShots.Take(),
+        _ => await TestPlatformTestFramework.RunAsync(args, SelfRegisteredExtensions.AddSelfRegisteredExtensions),
+    };
+}
+catch (ChromiumMissingException e)
+{
+    await Console.Error.WriteLineAsync(e.Message);
+    return 69;
+}

@@ -21,7 +21,7 @@ public sealed class Chromium : IAsyncDisposable
     public IBrowser Browser { get; }
 
     /// <summary>Starts it without a window.</summary>
-    /// <exception cref="InvalidOperationException">There is none, with what to do about it.</exception>
+    /// <exception cref="ChromiumMissingException">There is none.</exception>
     public static async Task<Chromium> Start()
     {
         var path = Find();
@@ -39,9 +39,9 @@ public sealed class Chromium : IAsyncDisposable
     {
         var told = Environment.GetEnvironmentVariable("CLOSEMOWN_CHROMIUM");
         if (!string.IsNullOrEmpty(told))
-            return File.Exists(told) ? told : throw new InvalidOperationException($"CLOSEMOWN_CHROMIUM names {told}, and there is no such file.");
+            return File.Exists(told) ? told : throw new ChromiumMissingException($"CLOSEMOWN_CHROMIUM names {told}, and there is no such file.");
         var folders = (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator, StringSplitOptions.RemoveEmptyEntries);
         return folders.SelectMany(_ => Names, Path.Combine).FirstOrDefault(File.Exists)
-            ?? throw new InvalidOperationException("The browser tests need Chromium, and there is none on the PATH. On Debian: sudo apt-get install chromium. Elsewhere install it and set CLOSEMOWN_CHROMIUM to its program file.");
+            ?? throw new ChromiumMissingException("The browser tests need Chromium, and there is none on the PATH. On Debian: sudo apt-get install chromium. Elsewhere install it and set CLOSEMOWN_CHROMIUM to its program file.");
     }
 }

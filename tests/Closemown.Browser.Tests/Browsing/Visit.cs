@@ -21,6 +21,8 @@ public sealed class Visit : IAsyncDisposable
         ArgumentNullException.ThrowIfNull(browser);
         ArgumentNullException.ThrowIfNull(look);
         var context = await browser.NewContextAsync(look.Options(address));
+        // A machine at work on other things as well is slow, not wrong.
+        context.SetDefaultTimeout(90_000);
         var own = OnlyOwn.Watch(context, address);
         return new(context, await context.NewPageAsync(), own, look);
     }

@@ -24,6 +24,13 @@ public static class PageChecks
         Assert.Fail(string.Join('\n', result.Violations.Select(v => $"{v.Id} ({v.Impact}): {v.Help}, {v.HelpUrl}\n{string.Join('\n', v.Nodes.Select(n => $"  {n.Target}\n    {n.Html}\n    {string.Join(" ", n.Any.Concat(n.All).Concat(n.None).Select(c => c.Message))}"))}")));
     }
 
+    /// <summary>Opens all that is folded away, so that what is inside is looked at too.</summary>
+    public static Task Unfold(IPage page)
+    {
+        ArgumentNullException.ThrowIfNull(page);
+        return page.EvaluateAsync("() => document.querySelectorAll('details').forEach(d => { d.open = true })");
+    }
+
     /// <summary>The page is no wider than the screen.</summary>
     public static async Task NoSideScroll(IPage page)
     {

@@ -35,9 +35,11 @@ public sealed class EveryPageTests(Site site)
         Assert.Equal(page.Heading, (await visit.Page.Locator("h1").TextContentAsync())?.Trim());
         await PageChecks.Reads(visit.Page, page.Texts);
         await PageChecks.NoSideScroll(visit.Page);
+        await PageChecks.Unfold(visit.Page);
+        await PageChecks.NoSideScroll(visit.Page);
         await PageChecks.Targets(visit.Page, page.TargetHighPx);
-        visit.Own.Check();
         await PageChecks.Axe(visit.Page);
+        visit.Own.Check();
     }
 
     [Theory]
