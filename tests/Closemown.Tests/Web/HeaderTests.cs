@@ -15,7 +15,7 @@ public sealed class HeaderTests
     [InlineData("/health")]
     [InlineData("/openapi.json")]
     [InlineData("/nothing-here")]
-    [InlineData("/plain.css")]
+    [InlineData("/site.css")]
     public async Task Every_answer_forbids_what_is_not_needed(string path)
     {
         await using var bench = await ServerBench.Start();
@@ -26,7 +26,7 @@ public sealed class HeaderTests
         Assert.Contains("geolocation=()", Said("Permissions-Policy"), StringComparison.Ordinal);
         Assert.Null(Said("Server"));
         Assert.Null(Said("X-Powered-By"));
-        if (path != "/plain.css") Assert.Equal("no-store", Said("Cache-Control"));
+        if (path != "/site.css") Assert.Equal("no-store", Said("Cache-Control"));
     }
 
     [Fact]

@@ -21,7 +21,7 @@ public sealed class HostTests
     {
         await using var bench = await ServerBench.Start();
         Assert.Equal(status, (int)(await Asked(bench.Machine, host, "/today.json")).StatusCode);
-        Assert.Equal(status, (int)(await Asked(bench.Machine, host, "/plain.css")).StatusCode);
+        Assert.Equal(status, (int)(await Asked(bench.Machine, host, "/site.css")).StatusCode);
     }
 
     [Fact]

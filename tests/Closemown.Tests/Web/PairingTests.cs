@@ -22,7 +22,7 @@ public sealed class PairingTests
             Assert.Equal((path, HttpStatusCode.Unauthorized), (path, (await device.GetAsync(path, TestContext.Current.CancellationToken)).StatusCode));
         Assert.Equal(HttpStatusCode.Unauthorized, (await device.PostAsync("/entries", new StringContent(Lines.Mow(50), null, "application/jsonl"), TestContext.Current.CancellationToken)).StatusCode);
         Assert.Equal(HttpStatusCode.Unauthorized, (await device.PostAsync("/ask", new StringContent("{\"ask\":\"today\"}", null, "application/json"), TestContext.Current.CancellationToken)).StatusCode);
-        Assert.Equal(HttpStatusCode.OK, (await device.GetAsync("/plain.css", TestContext.Current.CancellationToken)).StatusCode);
+        Assert.Equal(HttpStatusCode.OK, (await device.GetAsync("/site.css", TestContext.Current.CancellationToken)).StatusCode);
         Assert.Equal(Lines.Count, bench.Entries());
     }
 
@@ -165,7 +165,7 @@ public sealed class PairingTests
         Assert.Equal("application/x-x509-ca-cert", certificate.Content.Headers.ContentType!.ToString());
         using var authority = System.Security.Cryptography.X509Certificates.X509CertificateLoader.LoadCertificate(await certificate.Content.ReadAsByteArrayAsync(TestContext.Current.CancellationToken));
         Assert.False(authority.HasPrivateKey);
-        foreach (var path in new[] { "/pair", "/today.json", "/plain.css", "/health", "/authority.key" }) Assert.Equal((path, HttpStatusCode.NotFound), (path, (await plain.GetAsync(path, TestContext.Current.CancellationToken)).StatusCode));
+        foreach (var path in new[] { "/pair", "/today.json", "/site.css", "/health", "/authority.key" }) Assert.Equal((path, HttpStatusCode.NotFound), (path, (await plain.GetAsync(path, TestContext.Current.CancellationToken)).StatusCode));
         Assert.Equal(HttpStatusCode.NotFound, (await plain.PostAsync("/entries", new StringContent(Lines.Mow(50), null, "application/jsonl"), TestContext.Current.CancellationToken)).StatusCode);
     }
 }

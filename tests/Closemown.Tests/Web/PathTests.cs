@@ -11,10 +11,10 @@ public sealed class PathTests
     [InlineData("/../../../../etc/passwd")]
     [InlineData("/..%2f..%2f..%2f..%2fetc%2fpasswd")]
     [InlineData("/%2e%2e/%2e%2e/%2e%2e/%2e%2e/etc/passwd")]
-    [InlineData("/plain.css/../../../../etc/passwd")]
+    [InlineData("/site.css/../../../../etc/passwd")]
     [InlineData("/..%5c..%5c..%5cetc%5cpasswd")]
     [InlineData("//etc/passwd")]
-    [InlineData("/plain.css%00.html")]
+    [InlineData("/site.css%00.html")]
     [InlineData("/book.closemown")]
     [InlineData("/settings/devices.json")]
     public async Task A_path_that_climbs_finds_nothing(string path)
@@ -30,7 +30,7 @@ public sealed class PathTests
     public async Task The_same_way_of_asking_finds_what_is_there()
     {
         await using var bench = await ServerBench.Start();
-        Assert.StartsWith("HTTP/1.1 200 ", await Raw(bench, "/plain.css"), StringComparison.Ordinal);
+        Assert.StartsWith("HTTP/1.1 200 ", await Raw(bench, "/site.css"), StringComparison.Ordinal);
     }
 
     /// <summary>As it stands, which a client's own tidying of paths would not let through.</summary>

@@ -1,0 +1,52 @@
+using System.Globalization;
+using Closemown.Quantities;
+
+namespace Closemown.Pages;
+
+/// <summary>Numbers in the units and with the decimal sign of whoever reads.</summary>
+public sealed class Figures(WritingStyle style)
+{
+    private const double UmPerThou = 25.4, UmPerHundredth = 10, MmPerInch = 25.4;
+
+    /// <summary>How many µm the reader's unit of the gap has.</summary>
+    public double UmPerGap => style.Gap switch { GapUnit.Thou => UmPerThou, GapUnit.HundredthMm => UmPerHundredth, _ => 1 };
+
+    /// <summary>The reader's unit of the gap.</summary>
+    public string GapUnitName => style.Gap switch { GapUnit.Thou => "thou", GapUnit.HundredthMm => "hundredths mm", _ => "µm" };
+
+    /// <summary>How many mm the reader's unit of heights has.</summary>
+    public double MmPerHeight => style.Height == HeightUnit.Mm ? 1 : MmPerInch;
+
+    /// <summary>The reader's unit of heights, with decimals.</summary>
+    public string HeightUnitName => style.Height == HeightUnit.Mm ? "mm" : "in";
+
+    /// <summary>A gap, with its unit: "37 µm", "1.5 thou".</summary>
+    public string Gap(double um) => $"{GapNumber(um)} {GapUnitName}";
+
+    /// <summary>A gap, without its unit.</summary>
+    public string GapNumber(double um) => Number(um / UmPerGap, style.Gap == GapUnit.Micrometre ? 0 : 1);
+
+    /// <summary>A height, with its unit: "4.8 mm", "0.189 in".</summary>
+    /// <param name="mm">mm.</param>
+    /// <param name="decimals">Decimals in mm; one more in inches.</param>
+    public string Height(double mm, int decimals = 1) => $"{HeightNumber(mm, decimals)} {HeightUnitName}";
+
+    /// <summary>A height, without its unit.</summary>
+    public string HeightNumber(double mm, int decimals = 1) => Number(mm / MmPerHeight, style.Height == HeightUnit.Mm ? decimals : decimals + 2);
+
+    /// <summary>"94 in 100".</summary>
+    public static string InHundred(double probability) => $"{Math.Clamp(Math.Round(probability * 100), probability > 0 ? 1 : 0, probability < 1 ? 99 : 100).ToString("0", CultureInfo.InvariantCulture)} in 100";
+
+    /// <summary>A number with so many decimals; none of them a needless "-0".</summary>
+    public string Number(double value, int decimals)
+    {
+        var rounded = Math.Round(value, decimals, MidpointRounding.AwayFromZero);
+        return (rounded == 0 ? 0 : rounded).ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture).Replace('.', style.DecimalSign);
+    }
+
+    /// <summary>A word of the trade, as the reader says it.</summary>
+    public string Word(WordKey key) => Words.For(style, key);
+
+    /// <summary>A station's word: left, centre (center), right.</summary>
+    public string Station(string station) => station == "centre" ? Word(WordKey.Centre) : station;
+}
