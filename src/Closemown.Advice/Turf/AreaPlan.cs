@@ -22,6 +22,14 @@ public sealed record AreaPlan(AreaToday Today, MowingPlan Plan)
     public static AreaPlan Of(Desk desk, string area, DateTimeOffset at, int days, DateTimeOffset now)
     {
         ArgumentNullException.ThrowIfNull(desk);
+        return desk.Planned(area, at, days, now, () => Make(desk, area, at, days, now));
+    }
+
+    /// <summary>How many days are planned where none are named.</summary>
+    public const int UsualDays = 28;
+
+    private static AreaPlan Make(Desk desk, string area, DateTimeOffset at, int days, DateTimeOffset now)
+    {
         var today = AreaToday.Of(desk, area, at);
         var (ledger, wish) = (today.Ledger, today.Ledger.Wish);
         var n = Math.Max(days, PlanLimits.LeastSolvedDays);
