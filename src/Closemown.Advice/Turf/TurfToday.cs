@@ -21,7 +21,7 @@ public static class TurfToday
     public static PlanDay? NextMow(AreaPlan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        return plan.Plan.Days.FirstOrDefault(d => d.Mow && !PlanSpeech.TooTall(d));
+        return plan.Plan.Days.FirstOrDefault(d => d.Mow);
     }
 
     /// <summary>An area in short.</summary>
