@@ -3,10 +3,10 @@ namespace Closemown.Turf;
 /// <summary>The cut that turf is used to, told from the mowings: a cut far above it is one on the way down after overgrowth, not a new height.</summary>
 /// <param name="Mm">The cut, mm.</param>
 /// <param name="DaysSinceComingDown">Days since the last mowing on the way down; null where the turf is not on it.</param>
-/// <remarks>Assumed, no source: turf is used to another height once it is not cut back to the old one for <see cref="Forgets"/> days.</remarks>
+/// <remarks>Assumed, no source: turf is used to another height once it is not cut lower, and so towards the old one, for <see cref="Forgets"/> days.</remarks>
 public readonly record struct KeptCut(double Mm, int? DaysSinceComingDown)
 {
-    /// <summary>Days on the way down after which the last cut is the kept one.</summary>
+    /// <summary>Days without a lower cut after which the last cut is the kept one.</summary>
     public const int Forgets = 21;
 
     private const double SameMm = 0.1;
@@ -23,17 +23,17 @@ public readonly record struct KeptCut(double Mm, int? DaysSinceComingDown)
     {
         ArgumentNullException.ThrowIfNull(mowings);
         double? kept = null;
-        (DateOnly First, DateOnly Last, double CutMm)? way = null;
+        (DateOnly Lowered, DateOnly Last, double CutMm)? way = null;
         foreach (var (day, cut) in mowings)
         {
-            if (way is { } before && (day.DayNumber - before.First.DayNumber > Forgets)) (kept, way) = (before.CutMm, null);
+            if (way is { } before && (day.DayNumber - before.Lowered.DayNumber > Forgets)) (kept, way) = (before.CutMm, null);
             var above = kept is { } k && cut > Math.Max(k, wishMm ?? 0) + SameMm;
-            if (above && way is { } on && cut <= on.CutMm + SameMm) way = (on.First, day, cut);
+            if (above && way is { } on && cut <= on.CutMm + SameMm) way = (cut < on.CutMm - SameMm ? day : on.Lowered, day, cut);
             else if (above && cut >= (Far * kept!.Value) - SameMm) way = (day, day, cut);
             else (kept, way) = (cut, null);
         }
         if (kept is not { } mm) return null;
         if (way is not { } now) return new(mm, null);
-        return today.DayNumber - now.First.DayNumber > Forgets ? new(now.CutMm, null) : new(mm, Math.Max(0, today.DayNumber - now.Last.DayNumber));
+        return today.DayNumber - now.Lowered.DayNumber > Forgets ? new(now.CutMm, null) : new(mm, Math.Max(0, today.DayNumber - now.Last.DayNumber));
     }
 }

@@ -80,4 +80,11 @@ public sealed class ComingDownTests
         Assert.Equal(new KeptCut(20, null), KeptCut.Of(mown, null, PlanCase.Monday.AddDays(60)));
         Assert.Null(KeptCut.Of([], null, PlanCase.Monday));
     }
+
+    [Fact]
+    public void A_long_way_down_is_not_forgotten_while_it_goes_on()
+    {
+        (DateOnly, double)[] mown = [(PlanCase.Monday, 4.7), .. Enumerable.Range(0, 10).Select(i => (PlanCase.Monday.AddDays(30 + (3 * i)), 24 * Math.Pow(0.86, i)))];
+        Assert.Equal(new KeptCut(4.7, 2), KeptCut.Of(mown, null, PlanCase.Monday.AddDays(30 + 27 + 2)));
+    }
 }
