@@ -9,7 +9,7 @@ namespace Closemown.Advice;
 /// <summary>Answers questions about a book in the shapes of the contract.</summary>
 public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phrasing)
 {
-    private static readonly string[] Known = ["next", "steel", "height", "step-down", "why", "today", "score", "turf", "plan"];
+    private static readonly string[] Known = ["next", "steel", "height", "step-down", "why", "today", "score", "turf", "plan", "steel-history"];
     private readonly StepJson write = new(phrasing);
 
     /// <summary>Answers a question.</summary>
@@ -29,6 +29,9 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
             case "steel":
                 if (Unit(question, onlyUnit, out fault) is not { } unit) return null;
                 return new JsonObject { ["ok"] = true, ["steel"] = SteelAnswer.Of(desk.Belief(unit)) };
+            case "steel-history":
+                return Unit(question, onlyUnit, out fault) is { } told && AimReader.Number(question, "last", 1, SteelHistory.Most, "entries", out var last, out fault)
+                    ? new JsonObject { ["ok"] = true, ["steel-history"] = SteelHistory.Of(desk, told, (int)(last ?? SteelHistory.Most)) } : null;
             case "height":
                 return Height(question, onlyUnit, out fault);
             case "step-down":
