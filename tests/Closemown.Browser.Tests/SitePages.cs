@@ -14,6 +14,9 @@ public static class SitePages
     public static IReadOnlyList<SitePage> All { get; } =
     [
         new("/", "today", "Today", ["Do now", "Then", "Unusual"]),
+        new("/look", "look", "Words and units on this device", ["Gaps in", "thou", "Keep it so"]),
+        new("/enter", "write", "Write down", ["paper-cut", "topdress"]),
+        new("/enter?kind=mow", "write-mow", "Write down: mow", ["Write it down"]),
     ];
 
     /// <summary>The page of this name.</summary>
