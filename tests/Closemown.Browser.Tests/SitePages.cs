@@ -14,6 +14,8 @@ public static class SitePages
     public static IReadOnlyList<SitePage> All { get; } =
     [
         new("/", "today", "Today", ["Do now", "Then", "Unusual"]),
+        new("/height", "height", "Height", ["From behind", "What to set", "Set it, step by step", "What would teach most"]),
+        new("/turf", "turf", "Turf", ["It stands at", "Stress", "Water and feed", "the label and local law decide"]),
     ];
 
     /// <summary>The page of this name.</summary>
