@@ -24,6 +24,15 @@ public interface IWorkshop
     /// <param name="stop">Ends the wait for others.</param>
     Task<BookSlice> Read(long after, string? kind, int limit, CancellationToken stop = default);
 
+    /// <summary>An entry in the visitor's words; null where the book has none of that id.</summary>
+    /// <param name="id">Its id.</param>
+    /// <param name="stop">Ends the wait for others.</param>
+    Task<EntryTold?> Find(Guid id, CancellationToken stop = default);
+
+    /// <summary>The last entry that stands, by arrival: what "undo" takes out; null in an empty book.</summary>
+    /// <param name="stop">Ends the wait for others.</param>
+    Task<EntryTold?> Undoable(CancellationToken stop = default);
+
     /// <summary>The number of the last entry; weather has none.</summary>
     long Sequence { get; }
 
@@ -42,7 +51,7 @@ public sealed class BookChangedEventArgs(long sequence) : EventArgs
 }
 
 /// <summary>Some entries of the book.</summary>
-/// <param name="Entries">Each with its number by arrival, as <c>{"seq":…,"entry":{…}}</c>.</param>
+/// <param name="Entries">Each with its number by arrival, as <c>{"seq":…,"entry":{…},"said":…}</c>, said in the visitor's words.</param>
 /// <param name="Next">The number to go on after; null at the end.</param>
 /// <param name="Last">The number of the book's last entry.</param>
 public sealed record BookSlice(IReadOnlyList<JsonObject> Entries, long? Next, long Last);

@@ -6,7 +6,7 @@ using Closemown.Pipe;
 namespace Closemown.Web;
 
 /// <summary>The workshop as one visitor's page sees it.</summary>
-internal sealed class VisitorWorkshop(Workshop workshop) : IWorkshop
+internal sealed class VisitorWorkshop(Workshop workshop, VisitorLook look) : IWorkshop
 {
     public long Sequence => workshop.Stamp.Entries;
 
@@ -23,7 +23,7 @@ internal sealed class VisitorWorkshop(Workshop workshop) : IWorkshop
         ArgumentNullException.ThrowIfNull(question);
         // What asks nothing could be an entry, and a question changes nothing.
         if (!question.ContainsKey("ask") || question.ContainsKey("kind")) return Conversation.Refused([NoQuestion]);
-        return JsonNode.Parse(await workshop.Ask(Conversation.Text(question), stop))!.AsObject();
+        return JsonNode.Parse(await workshop.Ask(Conversation.Text(question), stop, look.WritingStyle))!.AsObject();
     }
 
     public async Task<IReadOnlyList<JsonObject>> Append(IReadOnlyList<JsonObject> entries, CancellationToken stop = default)
@@ -38,8 +38,14 @@ internal sealed class VisitorWorkshop(Workshop workshop) : IWorkshop
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(limit, 1);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(limit, 1000);
-        return Task.FromResult(workshop.Read(after, kind, limit, stop));
+        var slice = workshop.Read(after, kind, limit, stop);
+        foreach (var row in slice.Entries) row["said"] = EntryTelling.Said(row["entry"]!.AsObject(), look.WritingStyle);
+        return Task.FromResult(slice);
     }
+
+    public Task<EntryTold?> Find(Guid id, CancellationToken stop = default) => workshop.Tell(id, look.WritingStyle, stop);
+
+    public Task<EntryTold?> Undoable(CancellationToken stop = default) => workshop.Tell(null, look.WritingStyle, stop);
 
     /// <summary>Said of what is no question.</summary>
     public static EntryFault NoQuestion { get; } = new(FaultCodes.Missing, "ask", "The object is no question.", "Write {\"ask\":\"today\"}, without \"kind\"; entries go to /entries.");
