@@ -19,7 +19,8 @@ public sealed record AreaPlan(AreaToday Today, MowingPlan Plan)
     /// <param name="at">The time of the first day.</param>
     /// <param name="days">Days asked for, 1 to <see cref="PlanLimits.MostDays"/>.</param>
     /// <param name="now">When it is asked.</param>
-    public static AreaPlan Of(Desk desk, string area, DateTimeOffset at, int days, DateTimeOffset now)
+    /// <param name="daysOff">Days on which nobody is there to mow; null for none.</param>
+    public static AreaPlan Of(Desk desk, string area, DateTimeOffset at, int days, DateTimeOffset now, IReadOnlySet<DateOnly>? daysOff = null)
     {
         ArgumentNullException.ThrowIfNull(desk);
         var today = AreaToday.Of(desk, area, at);
@@ -40,6 +41,10 @@ public sealed record AreaPlan(AreaToday Today, MowingPlan Plan)
         var free = PersonDays.Free(wish, today.Date, n);
         // Who asks on a usual day is there.
         if (free[0] == PersonDays.UsualDay && today.Date == ledger.Track.Area.LocalDate(now)) free[0] = 1;
+        for (var d = 0; d < n; d++)
+        {
+            if (daysOff?.Contains(today.Date.AddDays(d)) == true) free[d] = 0;
+        }
         var problem = new PlanProblem
         {
             From = today.Date,

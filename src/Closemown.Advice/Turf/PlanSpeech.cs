@@ -36,6 +36,7 @@ public static class PlanSpeech
             PlanReason.OverThirdByNextFreeDay => $"It stands at about {HeightSpeech.Mm(d.CanopyMm.Mean)}; {share} come off at {HeightSpeech.Mm(d.CutMm)}. Left to the next free day it would be more than a third with {StepSpeech.InHundred(d.Why.Value)}.",
             PlanReason.TowardsWish => $"On the way to the wished height: {share} come off at {HeightSpeech.Mm(d.CutMm)}, {HeightSpeech.Mm(d.Why.Value)} are still to go.",
             PlanReason.KeepOff => $"Keep off: frost, frozen or flooded ground with {StepSpeech.InHundred(d.Why.Value)}.",
+            PlanReason.NotFree when d.FreeProbability == 0 => "A day off: nobody is there to mow.",
             PlanReason.NotFree => "Not one of the usual days.",
             PlanReason.NoMinutes => "The minutes of the day do not suffice.",
             PlanReason.LittleGrown => $"Little has grown: {Percent(d.Why.Value)} in 100 of the leaf would come off.",
