@@ -24,6 +24,7 @@ public sealed class Desk
     private readonly SortedSet<string> units = new(StringComparer.Ordinal);
     private readonly Dictionary<string, AreaLedger> ledgers = new(StringComparer.Ordinal);
     private readonly SortedSet<string> areas = new(StringComparer.Ordinal);
+    private readonly Dictionary<(string Area, DateTimeOffset At, int Days, DateTimeOffset Now), AreaPlan> plans = [];
     private readonly WeatherShelf weather;
     private IReadOnlyList<Entry>? standing;
     private Entry? latest;
@@ -141,6 +142,7 @@ public sealed class Desk
         ArgumentNullException.ThrowIfNull(entry);
         weather.Add(entry);
         ledgers.Clear();
+        plans.Clear();
     }
 
     /// <summary>Weather was put into the book by another program: it is read anew.</summary>
@@ -148,6 +150,7 @@ public sealed class Desk
     {
         weather.Drop();
         ledgers.Clear();
+        plans.Clear();
     }
 
     /// <summary>An area's turf; an unseen name starts one with default values.</summary>
@@ -158,6 +161,16 @@ public sealed class Desk
         return ledger;
     }
 
+    /// <summary>A plan of an area, made once for each state of the book: several questions of one moment rest on it.</summary>
+    internal AreaPlan Planned(string area, DateTimeOffset at, int days, DateTimeOffset now, Func<AreaPlan> make)
+    {
+        const int most = 32;
+        var key = (area, at, days, now);
+        if (plans.TryGetValue(key, out var plan)) return plan;
+        if (plans.Count >= most) plans.Clear();
+        return plans[key] = make();
+    }
+
     /// <summary>Keeps the last advice given for a unit, so that a plan that goes on need not be reckoned again.</summary>
     internal void Remember(AdviceGiven given) => advised[given.Question.Unit] = given;
 
@@ -165,6 +178,9 @@ public sealed class Desk
     internal StepAdvice? Remembered(NextQuestion question, AdviceSettings settings, int count) =>
         advised.TryGetValue(question.Unit, out var g) && g.Count == count && g.Settings == settings
             && g.Question with { Now = question.Now } == question && question.Now - g.Question.Now < TimeSpan.FromHours(6) ? g.Advice : null;
+
+    /// <summary>When the advice that is kept for a unit was asked for.</summary>
+    internal DateTimeOffset? RememberedAt(string unit) => advised.TryGetValue(unit, out var g) ? g.Question.Now : null;
 
     /// <returns>Whether it only adds to what is there: else tracks must be made anew.</returns>
     private bool Arrives(Entry entry, string hash)
@@ -175,6 +191,7 @@ public sealed class Desk
         if (entry.Area is { } place) areas.Add(place);
         beliefs.Clear();
         heightBeliefs.Clear();
+        plans.Clear();
         standing = null;
         var inOrder = latest is null || EntryOrder.Instance.Compare(latest, entry) < 0;
         if (inOrder) latest = entry;

@@ -13,6 +13,7 @@ public static class Planner
         ArgumentNullException.ThrowIfNull(desk);
         ArgumentNullException.ThrowIfNull(question);
         ArgumentNullException.ThrowIfNull(settings);
+        if (desk.Remembered(question, settings, desk.Arrived.Count) is { } same && desk.RememberedAt(question.Unit) == question.Now) return same;
         var advice = GoesOn(desk, question, settings) ?? NextStep.Choose(desk.Belief(question.Unit), settings, question, Declined(desk, question, settings));
         advice = advice with { Id = AdviceId.Of(question, desk.Arrived.Count, desk.HashAfter(desk.Arrived.Count)) };
         desk.Remember(new(question, settings, desk.Arrived.Count, advice));

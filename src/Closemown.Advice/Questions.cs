@@ -145,11 +145,10 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
         if (OneArea(question, out fault) is not { } area || !Date(question, "from", out var from, out fault)
             || !AimReader.Number(question, "days", 1, PlanLimits.MostDays, "days", out var days, out fault)
             || !DaysOff.Read(question, out var off, out fault)) return null;
-        var plan = AreaPlan.Of(desk, area, TurfTime.On(desk, area, from, now), (int)Math.Ceiling(days ?? UsualPlanDays), now, off);
+        var plan = AreaPlan.Of(desk, area, TurfTime.On(desk, area, from, now), (int)Math.Ceiling(days ?? AreaPlan.UsualDays), now, off);
         return PlanAnswer.Of(desk, plan, phrasing);
     }
 
-    private const int UsualPlanDays = 28;
     private const double FreshHours = 12;
 
     /// <summary>The area a question names, or the only one.</summary>

@@ -11,6 +11,7 @@ public sealed class ArrowsTests
         ["Closemown.Quantities"] = [],
         ["Closemown.Estimation"] = [],
         ["Closemown.Entries"] = ["Closemown.Quantities"],
+        ["Closemown.Typing"] = ["Closemown.Entries", "Closemown.Quantities"],
         ["Closemown.Steel"] = ["Closemown.Entries", "Closemown.Estimation", "Closemown.Quantities"],
         ["Closemown.Height"] = ["Closemown.Entries", "Closemown.Estimation", "Closemown.Quantities"],
         ["Closemown.Turf"] = ["Closemown.Entries", "Closemown.Estimation", "Closemown.Quantities"],
@@ -20,8 +21,8 @@ public sealed class ArrowsTests
         ["Closemown.Calendars"] = ["Closemown.Advice", "Closemown.Entries", "Closemown.Quantities", "Closemown.Turf"],
         ["Closemown.Pipe"] = ["Closemown.Advice", "Closemown.Height", "Closemown.Book", "Closemown.Entries", "Closemown.Steel", "Closemown.Quantities"],
         ["Closemown.Serving"] = [],
-        ["Closemown.Pages"] = ["Closemown.Advice", "Closemown.Entries", "Closemown.Quantities"],
-        ["Closemown.Web"] = ["Closemown.Pages", "Closemown.Calendars", "Closemown.Serving", "Closemown.Pipe", "Closemown.Advice", "Closemown.Book", "Closemown.Entries", "Closemown.Quantities"],
+        ["Closemown.Pages"] = ["Closemown.Advice", "Closemown.Typing", "Closemown.Entries", "Closemown.Quantities"],
+        ["Closemown.Web"] = ["Closemown.Pages", "Closemown.Calendars", "Closemown.Serving", "Closemown.Typing", "Closemown.Pipe", "Closemown.Advice", "Closemown.Book", "Closemown.Entries", "Closemown.Quantities"],
     };
 
     public static TheoryData<string> Projects => [.. Allowed.Keys];

@@ -35,7 +35,7 @@ internal static class TodayTurf
             // A plan that rests on a height hardly known, or that no single mowing reaches, sends nobody out with the mower.
             yield return PlanSpeech.ReadFirst(plan) is { } read
                 ? new TodayTask("canopy", Urgency.Now, read, PlanSpeech.Mowing(plan)) { Area = t.AreaName, Plan = plan }
-                : new TodayTask("step-down", Urgency.Now, PlanSpeech.Mowing(plan), "More than half the leaf would come off at once.") { Area = t.AreaName, Plan = plan, Cautions = PlanSpeech.StandOnIt };
+                : new TodayTask("step-down", Urgency.Now, PlanSpeech.Mowing(plan), PlanSpeech.Why(day)) { Area = t.AreaName, Plan = plan, Cautions = PlanSpeech.StandOnIt };
         }
         else if (MowsToday(plan)) yield return Mow(desk, plan, unit);
         else if (t.Off.Count == 0)

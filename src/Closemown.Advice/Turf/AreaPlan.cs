@@ -23,6 +23,14 @@ public sealed record AreaPlan(AreaToday Today, MowingPlan Plan)
     public static AreaPlan Of(Desk desk, string area, DateTimeOffset at, int days, DateTimeOffset now, IReadOnlySet<DateOnly>? daysOff = null)
     {
         ArgumentNullException.ThrowIfNull(desk);
+        return daysOff is { Count: > 0 } ? Make(desk, area, at, days, now, daysOff) : desk.Planned(area, at, days, now, () => Make(desk, area, at, days, now, daysOff));
+    }
+
+    /// <summary>How many days are planned where none are named.</summary>
+    public const int UsualDays = 28;
+
+    private static AreaPlan Make(Desk desk, string area, DateTimeOffset at, int days, DateTimeOffset now, IReadOnlySet<DateOnly>? daysOff)
+    {
         var today = AreaToday.Of(desk, area, at);
         var (ledger, wish) = (today.Ledger, today.Ledger.Wish);
         var n = Math.Max(days, PlanLimits.LeastSolvedDays);
@@ -36,7 +44,9 @@ public sealed record AreaPlan(AreaToday Today, MowingPlan Plan)
         }
         var cut = today.CutMm ?? (wish.CutMm ?? today.CanopyMm.Mean * 0.75, AreaDefaults.ToldCutSdMm, null);
         var cutMm = Math.Clamp(cut.Mean, LeastMm, MostMm);
-        var wishMm = Math.Clamp(wish.CutMm ?? cutMm, LeastMm, MostMm);
+        var kept = Kept(ledger, today.Date);
+        // Where no height is wished, turf on the way down after overgrowth goes back to the one it was kept at.
+        var wishMm = Math.Clamp(wish.CutMm ?? (kept is { DaysSinceComingDown: not null } way ? way.Mm : cutMm), LeastMm, MostMm);
         var minutes = Minutes(ledger);
         var free = PersonDays.Free(wish, today.Date, n);
         // Who asks on a usual day is there.
@@ -53,7 +63,7 @@ public sealed record AreaPlan(AreaToday Today, MowingPlan Plan)
             CanopyMm = new(Math.Clamp(today.CanopyMm.Mean, 0.5, 400), Math.Min(today.CanopyMm.Sd, 90)),
             Stress = new(Math.Clamp(today.Stress.Mean, 0, StressSources.Severe), Math.Min(today.Stress.Sd, StressSources.Severe)),
             CutMm = new(cutMm, Math.Min(4, Math.Sqrt((cut.Sd * cut.Sd) + (AreaDefaults.CutMm * AreaDefaults.CutMm)))),
-            LastCutMm = LastCut(ledger) is { } last ? Math.Clamp(last, LeastMm, MostMm) : null,
+            LastCutMm = kept is { } last ? Math.Clamp(last.Mm, LeastMm, MostMm) : null,
             GreenBaseMm = ledger.Track.Base.At(at, today.CanopyMm.Mean) is { } b ? new(Math.Clamp(b.Mean, 0, 90), Math.Min(b.Sd, 9)) : null,
             WishMm = wishMm,
             WishBy = wish.ByDate,
@@ -65,12 +75,17 @@ public sealed record AreaPlan(AreaToday Today, MowingPlan Plan)
             Fixtures = wish.Fixtures,
             NoHeightChangeDays = wish.NoHeightChangeDays,
             MowingsSinceLowering = SinceLowering(ledger.Track),
+            DaysSinceComingDown = kept?.DaysSinceComingDown,
         };
         return new(today, MowingPlanner.Plan(problem));
     }
 
-    /// <summary>What the last mowing left, with what the turf has said of it since.</summary>
-    private static double? LastCut(AreaLedger ledger) => ledger.Track.Cuts.Count > 0 ? ledger.Track.Cuts[^1].CutMm + ledger.Belief.CutOffsetMm.Mean : null;
+    /// <summary>The cut that is kept, with what the turf has said of the last one since.</summary>
+    private static KeptCut? Kept(AreaLedger ledger, DateOnly today)
+    {
+        var offset = ledger.Belief.CutOffsetMm.Mean;
+        return KeptCut.Of(ledger.Track.Cuts.Select(c => (ledger.Track.Area.LocalDate(c.Mowing.At), c.CutMm + offset)), ledger.Wish.CutMm, today);
+    }
 
     /// <summary>Minutes of a usual mowing here: the middle of the last ones.</summary>
     private static double Minutes(AreaLedger ledger)

@@ -6,7 +6,7 @@ namespace Closemown.Advice;
 /// <summary>A plan in sentences.</summary>
 public static class PlanSpeech
 {
-    private const double Dusting = 0.15, Usual = 0.28, ReadFirstShare = 0.25, TooTallShare = 0.5;
+    private const double Dusting = 0.15, Usual = 0.28, ReadFirstShare = 0.25;
 
     /// <summary>Asked before every planned mowing: any yes beats the forecast. Common practice, no source.</summary>
     public static IReadOnlyList<string> StandOnIt { get; } =
@@ -35,6 +35,9 @@ public static class PlanSpeech
             PlanReason.WaitingCostsMore => $"It stands at about {HeightSpeech.Mm(d.CanopyMm.Mean)}; {share} come off at {HeightSpeech.Mm(d.CutMm)}, and waiting is expected to cost more.",
             PlanReason.OverThirdByNextFreeDay => $"It stands at about {HeightSpeech.Mm(d.CanopyMm.Mean)}; {share} come off at {HeightSpeech.Mm(d.CutMm)}. Left to the next free day it would be more than a third with {StepSpeech.InHundred(d.Why.Value)}.",
             PlanReason.TowardsWish => $"On the way to the wished height: {share} come off at {HeightSpeech.Mm(d.CutMm)}, {HeightSpeech.Mm(d.Why.Value)} are still to go.",
+            PlanReason.ComingDown => $"It stands at about {HeightSpeech.Mm(d.CanopyMm.Mean)}: too tall for one mowing, so it is coming down by thirds. {share} come off at {HeightSpeech.Mm(d.CutMm)}; one cut back to {HeightSpeech.Mm(d.WhyHeight.Value)} would take {Percent(d.Why.Value)}. If this mower does not go so high, use one that does.",
+            PlanReason.ComingDownWaits => "It is coming down by thirds: some days lie between two of these mowings.",
+            PlanReason.TooTall => $"Too tall for one mowing ({Percent(d.Why.Value)} in 100 of the leaf at the usual cut), and the height is not changed that day: a match is near, the minutes do not suffice, or it may wilt.",
             PlanReason.KeepOff => $"Keep off: frost, frozen or flooded ground with {StepSpeech.InHundred(d.Why.Value)}.",
             PlanReason.NotFree when d.FreeProbability == 0 => "A day off: nobody is there to mow.",
             PlanReason.NotFree => "Not one of the usual days.",
@@ -59,21 +62,20 @@ public static class PlanSpeech
             _ => "",
         };
         if (d.Mow || d.WhyHeight.Reason is HeightReason.HeldWilting or HeightReason.HeldStressed or HeightReason.HeldFixture or HeightReason.RaisedForStress) why += height;
-        if (TooTall(d)) return $"It stands at about {HeightSpeech.Mm(d.CanopyMm.Mean)}; {share} would come off at {HeightSpeech.Mm(d.CutMm)}. {ByThirds(d)}";
         if (d.Mow && d.AskFirst) why += " More than a third at once: only if you say so.";
         return why;
     }
 
-    /// <summary>Whether more than half the leaf would come off: no single mowing brings such turf down unhurt.</summary>
+    /// <summary>Whether a day's mowing is one on the way down by thirds, above the kept cut: no single mowing brings such turf down unhurt.</summary>
     public static bool TooTall(PlanDay d)
     {
         ArgumentNullException.ThrowIfNull(d);
-        return d.Mow && d.Share.Mean > TooTallShare;
+        return d.Mow && d.Why.Reason == PlanReason.ComingDown && d.Move == CutMove.Raised;
     }
 
     /// <summary>How turf too tall for one mowing comes down. Common practice, no source.</summary>
     private static string ByThirds(PlanDay d) =>
-        $"Too tall for one mowing: take a third at most, at about {HeightSpeech.Mm(d.CanopyMm.Mean * (1 - ThirdRule.Share))} or as high as a mower goes, and come down by thirds, some days between (closemown step-down).";
+        $"Too tall for one mowing: take a third at most, at about {HeightSpeech.Mm(d.CutMm)} or as high as a mower goes, and come down by thirds, some days between (closemown step-down).";
 
     /// <summary>That the standing height is to be read first; null where it is known well enough.</summary>
     public static string? ReadFirst(AreaPlan plan)
@@ -89,7 +91,7 @@ public static class PlanSpeech
         ArgumentNullException.ThrowIfNull(plan);
         var next = plan.Plan.Days.FirstOrDefault(d => d.Mow);
         return next is null ? $"No mowing is planned in these {plan.Plan.Days.Count.ToString(CultureInfo.InvariantCulture)} days."
-            : TooTall(next) ? ByThirds(next)
+            : TooTall(next) ? (next.Date == plan.Today.Date ? "" : $"Next mowing {TurfSpeech.Day(next.Date)}. ") + ByThirds(next)
             : next.Date == plan.Today.Date ? $"Mow today at {HeightSpeech.Mm(next.CutMm)}."
             : $"Next mowing {TurfSpeech.Day(next.Date)} at {HeightSpeech.Mm(next.CutMm)}.";
     }

@@ -6,8 +6,6 @@ namespace Closemown.Advice;
 /// <summary>The turf's part of today: each area's plan, and the area in short.</summary>
 public static class TurfToday
 {
-    private const int Ahead = 14;
-
     /// <summary>Plans of the areas that were mown or read.</summary>
     public static IEnumerable<AreaPlan> All(Desk desk, DateTimeOffset now)
     {
@@ -15,7 +13,7 @@ public static class TurfToday
         foreach (var area in desk.Areas)
         {
             if (desk.Ledger(area).Track is { Mowings: 0, HeightReadings: 0 }) continue;
-            yield return AreaPlan.Of(desk, area, now, Ahead, now);
+            yield return AreaPlan.Of(desk, area, now, AreaPlan.UsualDays, now);
         }
     }
 
@@ -23,7 +21,7 @@ public static class TurfToday
     public static PlanDay? NextMow(AreaPlan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        return plan.Plan.Days.FirstOrDefault(d => d.Mow && !PlanSpeech.TooTall(d));
+        return plan.Plan.Days.FirstOrDefault(d => d.Mow);
     }
 
     /// <summary>An area in short.</summary>

@@ -95,7 +95,7 @@ internal sealed class NewCommand : CliCommand
                     unit.Set(Spec(field), text);
                     break;
                 }
-                catch (CliFault fault)
+                catch (TypedFault fault)
                 {
                     call.Screen.Line($"{fault.Message}\n  {fault.Remedy.Replace("\n", "\n  ", StringComparison.Ordinal)}");
                 }

@@ -107,6 +107,8 @@ internal sealed class PlanCommand : CliCommand
         PlanReason.NoMinutes => "too few minutes",
         PlanReason.LittleGrown => "little grown",
         PlanReason.Stressed => "stressed turf",
+        PlanReason.ComingDownWaits => "days between two steps down",
+        PlanReason.TooTall => "too tall for one mowing",
         _ => "another day costs less",
     };
 

@@ -93,7 +93,7 @@ internal sealed class StudyGaugeCommand : CliCommand
                 SlipAsked.Settle(entry, screen, ask, f => f.Name);
                 Enter(call, open, unit, name, entry, plan, next.Person);
             }
-            catch (CliFault fault)
+            catch (TypedFault fault)
             {
                 screen.Line($"{fault.Message}\n  {fault.Remedy.Replace("\n", "\n  ", StringComparison.Ordinal)}");
             }

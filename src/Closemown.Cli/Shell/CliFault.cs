@@ -3,11 +3,9 @@ using System.Text.Json.Nodes;
 namespace Closemown.Cli;
 
 /// <summary>Why a command stops: what is wrong, what to do, and the exit code.</summary>
-internal sealed class CliFault(int exit, string message, string remedy) : Exception(message)
+internal sealed class CliFault(int exit, string message, string remedy) : TypedFault(message, remedy)
 {
     public int Exit { get; } = exit;
-
-    public string Remedy { get; } = remedy;
 
     /// <summary>What a program is answered that asked for JSON; null for the fault in the usual shape.</summary>
     public JsonObject? Json { get; init; }

@@ -49,6 +49,10 @@ internal static class CommandLine
         {
             return Told(around, args, fault);
         }
+        catch (TypedFault e)
+        {
+            return Told(around, args, CliFault.Refused(e.Message, e.Remedy));
+        }
         catch (BookException e)
         {
             return Told(around, args, CliFault.Refused(e.Message, e.Remedy));

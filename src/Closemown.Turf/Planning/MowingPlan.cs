@@ -12,6 +12,15 @@ public enum PlanReason
     /// <summary>Mow: to bring the cut towards the wish; the number is how far it still is, mm.</summary>
     TowardsWish,
 
+    /// <summary>Mow: too tall for one mowing, so a third at most comes off now; the number is the share that the kept cut would take.</summary>
+    ComingDown,
+
+    /// <summary>Not: the last mowing on the way down is too few days past; the number is the days to wait.</summary>
+    ComingDownWaits,
+
+    /// <summary>Not: too tall for one mowing, and a match near, too few minutes or wilting allow no other height; the number is the share that the kept cut would take.</summary>
+    TooTall,
+
     /// <summary>Not: frost, frozen or full soil; the number is the probability.</summary>
     KeepOff,
 
@@ -54,6 +63,9 @@ public enum HeightReason
 
     /// <summary>Raised because the machine is set more than one step under the last cut; the number is how far, mm.</summary>
     RaisedForStep,
+
+    /// <summary>On the way down after overgrowth, by thirds; the number is the cut it comes back to, mm.</summary>
+    ComingDown,
 
     /// <summary>Not lowered: wilting; the number is the probability.</summary>
     HeldWilting,

@@ -18,6 +18,14 @@ internal sealed class PlanChoices(PlanProblem p, PlanSolver solved)
             + (p.Losses.Stress * stress) + (p.Losses.StressedShare * stress * Math.Max(0, (canopyMm - cutMm) / canopyMm));
     }
 
+    /// <summary>The same if it is mown above the cut that is kept, on the way down to it.</summary>
+    public double Trimmed(int t, double canopyMm, double stress, int kept, double cutMm)
+    {
+        var left = Math.Min(canopyMm, cutMm);
+        return After(t, left, kept, stress, 0) + p.Losses.Mowing + PlanPrices.Over(canopyMm, cutMm, p.CanopySdMm, p.CutMm.Sd, p.Losses) + solved.Prices.Standing(left, t)
+            + solved.Prices.OffWish(kept, t) + (p.Losses.Stress * stress) + (p.Losses.StressedShare * stress * Math.Max(0, (canopyMm - cutMm) / canopyMm));
+    }
+
     /// <summary>Whether a cut may be mown to, given the last one.</summary>
     public bool May(int t, int last, int set, int cut, bool wilting, double stress, int lowering)
     {

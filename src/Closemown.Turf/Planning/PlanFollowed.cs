@@ -5,6 +5,10 @@ namespace Closemown.Turf;
 internal sealed class PlanFollowed
 {
     private const double Likely = 0.5, WiltingFrom = 0.2, LittleShare = 0.15, Ask = 0.5, WishMm = 0.05;
+
+    /// <summary>The machine stands at a height that is not kept, so at none of the grid's.</summary>
+    private const int Unkept = -1;
+
     private readonly PlanProblem p;
     private readonly PlanSolver solved;
     private readonly PlanChoices choices;
@@ -22,6 +26,7 @@ internal sealed class PlanFollowed
         var (grid, calendar, traces) = (solved.Grid, solved.Calendar, p.Traces);
         for (var n = 0; n < traces.Count; n++) (canopy[n], stress[n]) = PlanLived.Start(p, n);
         var (last, set, lowering) = (grid.Last, grid.Set, PlanLived.Lowering(p));
+        var down = new ComingDown(p.DaysSinceComingDown);
         List<PlanDay> days = new(p.Days);
         for (var t = 0; t < p.Days; t++)
         {
@@ -38,29 +43,39 @@ internal sealed class PlanFollowed
             {
                 if (!open || !traces.KeepOff[n, day]) not += weight * choices.NotMown(t, canopy[n], stress[n], last, lowering);
             }
+            var free = calendar.Free[t];
+            var onTheWay = down.Goes(Removed(grid.CutsMm[last]));
             var best = -1;
             for (var k = 0; k < grid.Cuts; k++)
             {
-                if (!choices.May(t, last, set, k, wilting, felt, lowering)) continue;
+                if (onTheWay || !choices.May(t, last, set, k, wilting, felt, lowering) || Removed(grid.CutsMm[k]) > PlanLimits.MostShare) continue;
                 mown[k] = Mean(t, day, open, weight, last, set, k, lowering);
                 if (best < 0 || mown[k] < mown[best]) best = k;
             }
             // Nothing may be mown to on a day that allows no change while the machine is set wrong.
             var cut = best < 0 ? last : best;
             var gain = best < 0 ? double.NegativeInfinity : not - mown[best];
-            var free = calendar.Free[t];
             var possible = best >= 0 && off < Likely && free >= Likely;
             var mow = possible && gain > 0;
-            days.Add(Said(t, mow, cut, last, set, lowering, gain, not, off, wilts, free, mownShare[t]));
-            if (mow)
+            var said = Said(t, mow, cut, last, set, lowering, gain, not, off, wilts, free, mownShare[t]);
+            if (onTheWay) said = Down(t, down, said, last);
+            days.Add(said);
+            if (said.Mow && onTheWay)
+            {
+                var atKept = said.CutMm <= grid.CutsMm[last];
+                down.Mown(atKept);
+                (set, lowering) = (atKept ? last : Unkept, 0);
+            }
+            else if (mow)
             {
                 lowering = cut < last ? 0 : Math.Min(lowering + 1, PlanGrid.LoweringCounts - 1);
                 (last, set) = (cut, cut);
             }
+            down.NextDay();
             for (var n = 0; n < traces.Count; n++)
             {
-                if (mow && !traces.KeepOff[n, day])
-                    canopy[n] = Math.Min(canopy[n], Math.Max(0.5, grid.CutsMm[cut] + (p.CutMm.Sd * PlanChance.Normal(n, t, PlanChance.Cut))));
+                if (said.Mow && !traces.KeepOff[n, day])
+                    canopy[n] = Math.Min(canopy[n], Math.Max(0.5, said.CutMm + (p.CutMm.Sd * PlanChance.Normal(n, t, PlanChance.Cut))));
                 canopy[n] += traces.GrowthMm[n, day];
                 stress[n] += (traces.StressInput[n, day] - stress[n]) / p.StressDays;
             }
@@ -78,18 +93,66 @@ internal sealed class PlanFollowed
         return sum + (cut == set ? 0 : p.Losses.HeightChange);
     }
 
-    private PlanDay Said(int t, bool mow, int cut, int last, int set, int lowering, double gain, double not, double off, double wilts, double free, double mownShare)
+    /// <summary>A day on the way down: by the rule, not by price, as what is solved knows only cuts that are kept.</summary>
+    private PlanDay Down(int t, ComingDown down, PlanDay day, int last)
     {
-        var (grid, calendar) = (solved.Grid, solved.Calendar);
-        var cutMm = grid.CutsMm[cut];
-        double over = 0, scalp = 0;
+        var keptMm = solved.Grid.CutsMm[last];
+        var cutMm = ComingDown.CutMm(day.CanopyMm.Mean, keptMm);
+        var share = Removal(t, cutMm, out var over, out var scalp);
+        var can = solved.Calendar.CanChange[t] && day.WiltingProbability < WiltingFrom && share.Mean <= PlanLimits.MostShare;
+        var mow = can && down.Waits == 0 && day.KeepOffProbability < Likely && day.FreeProbability >= Likely;
+        var loss = 0.0;
+        for (var n = 0; n < canopy.Length; n++) loss += choices.Trimmed(t, canopy[n], stress[n], last, cutMm) / canopy.Length;
+        var why = mow ? new(PlanReason.ComingDown, Removed(keptMm))
+            : day.KeepOffProbability >= Likely ? new(PlanReason.KeepOff, day.KeepOffProbability)
+            : solved.Calendar.Minutes[t] < p.MowingMinutes ? new(PlanReason.NoMinutes, solved.Calendar.Minutes[t])
+            : day.FreeProbability < Likely ? new(PlanReason.NotFree, day.FreeProbability)
+            : down.Waits > 0 ? new PlanWhy(PlanReason.ComingDownWaits, down.Waits) : new(PlanReason.TooTall, Removed(keptMm));
+        return day with
+        {
+            Mow = mow,
+            MowProbability = mow ? day.FreeProbability * (1 - day.KeepOffProbability) : 0,
+            CutMm = cutMm,
+            Move = cutMm > keptMm ? CutMove.Raised : CutMove.Same,
+            SetAnew = true,
+            Share = share,
+            OverThirdProbability = over,
+            ScalpProbability = scalp,
+            AskFirst = mow && over >= Ask,
+            LossMown = can ? loss + p.Losses.HeightChange : double.PositiveInfinity,
+            Minutes = mow ? p.MowingMinutes + p.HeightChangeMinutes : 0,
+            Why = why,
+            WhyHeight = new(HeightReason.ComingDown, keptMm),
+        };
+    }
+
+    /// <summary>Share that a cut takes, mean over traces.</summary>
+    private double Removed(double cutMm)
+    {
+        var sum = 0.0;
+        foreach (var mm in canopy) sum += Math.Clamp((mm - cutMm) / mm, 0, 1);
+        return sum / canopy.Length;
+    }
+
+    /// <summary>What a cut takes, with the probabilities of more than a third and of a scalp.</summary>
+    private Spread Removal(int t, double cutMm, out double over, out double scalp)
+    {
+        (over, scalp) = (0, 0);
         for (var n = 0; n < canopy.Length; n++)
         {
             over += PlanPrices.OverThird(canopy[n], cutMm, p.CutMm.Sd) / canopy.Length;
             scalp += solved.Prices.Scalp(canopy[n], cutMm, t) / canopy.Length;
             shares[n] = Math.Clamp((canopy[n] - cutMm) / canopy[n], 0, 1);
         }
-        var share = Of(shares);
+        (over, scalp) = (Math.Clamp(over, 0, 1), Math.Clamp(scalp, 0, 1));
+        return Of(shares);
+    }
+
+    private PlanDay Said(int t, bool mow, int cut, int last, int set, int lowering, double gain, double not, double off, double wilts, double free, double mownShare)
+    {
+        var (grid, calendar) = (solved.Grid, solved.Calendar);
+        var cutMm = grid.CutsMm[cut];
+        var share = Removal(t, cutMm, out var over, out var scalp);
         var stands = Of(canopy);
         var felt = stress.Average();
         return new()
@@ -102,8 +165,8 @@ internal sealed class PlanFollowed
             SetAnew = cut != set,
             CanopyMm = stands,
             Share = share,
-            OverThirdProbability = Math.Clamp(over, 0, 1),
-            ScalpProbability = Math.Clamp(scalp, 0, 1),
+            OverThirdProbability = over,
+            ScalpProbability = scalp,
             AskFirst = mow && over >= Ask,
             KeepOffProbability = off,
             FreeProbability = free,

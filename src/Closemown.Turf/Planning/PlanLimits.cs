@@ -12,6 +12,15 @@ public static class PlanLimits
     /// <summary>Stress from which nothing is lowered: slight or more, on the scale of 0 to 3.</summary>
     public const double StressedFrom = 1;
 
+    /// <summary>The most of the leaf that any planned mowing takes.</summary>
+    public const double MostShare = 0.5;
+
+    /// <summary>What a mowing takes on the way down after overgrowth: a little under a third, as no height is read exactly.</summary>
+    public const double ComingDownShare = 0.3;
+
+    /// <summary>Days from one mowing on the way down to the next.</summary>
+    public const int ComingDownApart = 3;
+
     /// <summary>The band around the wish: this much under it, mm, to <see cref="BandTop"/> times it.</summary>
     public const double BandUnderMm = 0.5;
 

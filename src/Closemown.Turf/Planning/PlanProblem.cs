@@ -27,7 +27,7 @@ public sealed record PlanProblem
     /// <summary>What the next mowing would leave as the machine is set, mm; the spread is that of one mowing.</summary>
     public required Belief CutMm { get; init; }
 
-    /// <summary>What the last mowing left, mm: going under it is lowering. Null: as the machine is set.</summary>
+    /// <summary>What the last mowing left, mm: going under it is lowering. Null: as the machine is set. On the way down after overgrowth: the cut that was kept before.</summary>
     public double? LastCutMm { get; init; }
 
     /// <summary>Height up to which the turf is brown, mm; null where nothing is known: nothing is charged.</summary>
@@ -72,6 +72,9 @@ public sealed record PlanProblem
     /// <summary>Mowings since the one that went lower last; null where none did.</summary>
     public int? MowingsSinceLowering { get; init; }
 
+    /// <summary>Days since the last mowing on the way down after overgrowth, 0 or more; null where the turf is not on that way.</summary>
+    public int? DaysSinceComingDown { get; init; }
+
     /// <summary>How well a canopy will be known on later days, mm: shares near a third are charged by probability.</summary>
     public double CanopySdMm { get; init; } = 0.3;
 
@@ -93,6 +96,7 @@ public sealed record PlanProblem
         In(LowestMm, 0.5, 100, "least cut, mm");
         In(HighestMm, LowestMm, 200, "greatest cut, mm");
         In(WishMm, LowestMm, HighestMm, "wish, mm");
+        if (DaysSinceComingDown is { } down) In(down, 0, 10_000, "days since the last mowing on the way down");
         In(GreenBaseShare, 0, 0.95, "green base as a share");
         In(GreenBaseDays, 1, 200, "days of the green base");
         if (LastCutMm is { } last) In(last, 0.5, 100, "last cut, mm");

@@ -165,7 +165,8 @@ public sealed class PairingTests
         Assert.Equal("application/x-x509-ca-cert", certificate.Content.Headers.ContentType!.ToString());
         using var authority = System.Security.Cryptography.X509Certificates.X509CertificateLoader.LoadCertificate(await certificate.Content.ReadAsByteArrayAsync(TestContext.Current.CancellationToken));
         Assert.False(authority.HasPrivateKey);
-        foreach (var path in new[] { "/pair", "/today.json", "/site.css", "/health", "/authority.key" }) Assert.Equal((path, HttpStatusCode.NotFound), (path, (await plain.GetAsync(path, TestContext.Current.CancellationToken)).StatusCode));
+        Assert.StartsWith("text/css", (await plain.GetAsync("/site.css", TestContext.Current.CancellationToken)).EnsureSuccessStatusCode().Content.Headers.ContentType!.ToString(), StringComparison.Ordinal);
+        foreach (var path in new[] { "/pair", "/today.json", "/events", "/health", "/authority.key" }) Assert.Equal((path, HttpStatusCode.NotFound), (path, (await plain.GetAsync(path, TestContext.Current.CancellationToken)).StatusCode));
         Assert.Equal(HttpStatusCode.NotFound, (await plain.PostAsync("/entries", new StringContent(Lines.Mow(50), null, "application/jsonl"), TestContext.Current.CancellationToken)).StatusCode);
     }
 }

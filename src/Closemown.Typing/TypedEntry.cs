@@ -2,16 +2,22 @@ using System.Text.Json.Nodes;
 using Closemown.Entries;
 using Closemown.Quantities;
 
-namespace Closemown.Cli;
+namespace Closemown.Typing;
 
 /// <summary>An entry being put together from what was typed.</summary>
-internal sealed class TypedEntry(KindSpec kind, WritingStyle style, BookNames? names = null, DateOnly? today = null)
+/// <param name="kind">Its kind.</param>
+/// <param name="style">The person's way of writing.</param>
+/// <param name="names">The names that a word may be; null for none.</param>
+/// <param name="today">The day it is; null where days are not read as people write them.</param>
+public sealed class TypedEntry(KindSpec kind, WritingStyle style, BookNames? names = null, DateOnly? today = null)
 {
     private readonly Dictionary<string, TypedValue> values = new(StringComparer.Ordinal);
     private readonly SortedSet<string> confirmed = new(StringComparer.Ordinal);
 
+    /// <summary>Its kind.</summary>
     public KindSpec Kind { get; } = kind;
 
+    /// <summary>The person's way of writing.</summary>
     public WritingStyle Style { get; } = style;
 
     /// <summary>The names that a word may be.</summary>
@@ -29,8 +35,10 @@ internal sealed class TypedEntry(KindSpec kind, WritingStyle style, BookNames? n
     /// <summary>The day named among the words, on which it was done.</summary>
     public DateOnly? Day { get; set; }
 
+    /// <summary>Whether a field was set.</summary>
     public bool Has(string field) => values.ContainsKey(field);
 
+    /// <summary>How many fields were set.</summary>
     public int Count => values.Count;
 
     /// <summary>Whether a field was set to that word or number.</summary>
@@ -40,10 +48,11 @@ internal sealed class TypedEntry(KindSpec kind, WritingStyle style, BookNames? n
     public IReadOnlyList<string> List(string field) => values.TryGetValue(field, out var v) && v.Json is JsonArray list ? [.. list.Select(n => n!.GetValue<string>())] : [];
 
     /// <summary>Sets a field from its text.</summary>
+    /// <exception cref="TypedFault">The text cannot be the field's value, or it is set already.</exception>
     public void Set(FieldSpec field, string text)
     {
         if (Today is { } today && field.Form is FieldForm.Date or FieldForm.Dates) text = string.Join(',', text.Split(',', ';').Select(d => Iso(field, d.Trim(), today)));
-        if (!values.TryAdd(field.Name, FieldText.Read(Kind, field, text, Style))) throw CliFault.Refused($"{field.Name} is given twice.", "Give it once.");
+        if (!values.TryAdd(field.Name, FieldText.Read(Kind, field, text, Style))) throw new TypedFault($"{field.Name} is given twice.", "Give it once.");
     }
 
     /// <summary>A day in the spelling of the contract. Of the weather it is past unless it is written in full.</summary>
@@ -56,12 +65,14 @@ internal sealed class TypedEntry(KindSpec kind, WritingStyle style, BookNames? n
     /// <summary>Sets a field to another number than the one typed; what was typed is kept beside it.</summary>
     public void Correct(string field, double value, string typed) => values[field] = new(JsonValue.Create(value), new TypedNumber(value, null, true), typed);
 
+    /// <summary>Takes a field out again.</summary>
     public void Drop(string field) => values.Remove(field);
 
     /// <summary>The person stands by an implausible value.</summary>
     public void Confirm(string field) => confirmed.Add(field);
 
     /// <summary>Confirms a field by its name, with or without the unit at the end.</summary>
+    /// <exception cref="TypedFault">The kind has no such field.</exception>
     public void ConfirmNamed(string name)
     {
         // A limit of a feeler reading is named with its station: left.goUm.
@@ -99,6 +110,7 @@ internal sealed class TypedEntry(KindSpec kind, WritingStyle style, BookNames? n
     }
 
     /// <summary>Sets a field that is not in the table, where the kind takes such.</summary>
+    /// <exception cref="TypedFault">The text is no number.</exception>
     public void SetOther(string name, string text)
     {
         var field = new FieldSpec(name, FieldForm.Number, "");

@@ -1,7 +1,7 @@
 using Closemown.Entries;
 using Closemown.Quantities;
 
-namespace Closemown.Cli;
+namespace Closemown.Typing;
 
 /// <summary>What an entry about the turf says, in a line: "5 mm of water on green", "1 kg/m² of sand topdressed on green".</summary>
 /// <remarks>One table for all of them. A row has heads, of which the first whose places are all known is taken, and parts, of which those that are

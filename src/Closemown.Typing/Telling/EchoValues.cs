@@ -3,7 +3,7 @@ using System.Text.RegularExpressions;
 using Closemown.Entries;
 using Closemown.Quantities;
 
-namespace Closemown.Cli;
+namespace Closemown.Typing;
 
 /// <summary>The values of an entry as its person reads them: as typed with its unit, else in the person's units.</summary>
 internal sealed partial class EchoValues(Entry e, WritingStyle style, IReadOnlyDictionary<string, (string Yes, string No)> flags)

@@ -1,9 +1,9 @@
 using System.Globalization;
 
-namespace Closemown.Cli;
+namespace Closemown.Typing;
 
 /// <summary>Chances as people say them.</summary>
-internal static class Chance
+public static class Chance
 {
     /// <summary>"94 in 100".</summary>
     public static string InHundred(double p) => p >= 0.995 ? "more than 99 in 100" : p < 0.005 ? "less than 1 in 100" : $"{Math.Round(p * 100).ToString(CultureInfo.InvariantCulture)} in 100";
@@ -16,6 +16,7 @@ internal static class Chance
         return $"about 1 in {Math.Max(2, rounded).ToString("0", CultureInfo.InvariantCulture)}";
     }
 
+    /// <summary>"12 minutes", "1.5 hours"; nothing for none.</summary>
     public static string Minutes(double minutes, char decimalSign) =>
         minutes <= 0 ? "" : minutes < 1 ? "under a minute" : minutes < 1.5 ? "a minute" : minutes < 120 ? $"{(minutes < 10 ? minutes.ToString("0.#", CultureInfo.InvariantCulture).Replace('.', decimalSign) : minutes.ToString("0", CultureInfo.InvariantCulture))} minutes" : $"{(minutes / 60).ToString("0.#", CultureInfo.InvariantCulture).Replace('.', decimalSign)} hours";
 }

@@ -1,9 +1,9 @@
 using Closemown.Entries;
 
-namespace Closemown.Cli;
+namespace Closemown.Typing;
 
 /// <summary>The kind that is meant by what people say: its own name, "mowed" for mow, "topdress" for work topdress.</summary>
-internal static class KindNames
+public static class KindNames
 {
     private static readonly (string Kind, string[] Said)[] Other =
     [
@@ -37,14 +37,14 @@ internal static class KindNames
     }
 
     /// <summary>What to say of a word that names no kind.</summary>
-    public static CliFault None(string said)
+    public static TypedFault None(string said)
     {
         if (said.ToLowerInvariant() is "away" or "holiday" or "holidays" or "free" or "absent" or "weekdays" or "days")
-            return CliFault.Refused($"There is no kind \"{Spelling.Clip(said)}\".", "The days on which you can mow are part of the wish: closemown add wish 5mm tue fri. Plans leave the other days free.");
+            return new TypedFault($"There is no kind \"{Spelling.Clip(said)}\".", "The days on which you can mow are part of the wish: closemown add wish 5mm tue fri. Plans leave the other days free.");
         if (said.ToLowerInvariant() is "match" or "fixture" or "fixtures")
-            return CliFault.Refused($"There is no kind \"{Spelling.Clip(said)}\".", "Matches are part of the wish: closemown add wish match 2026-05-09.");
-        if (Kinds.Reserved.Contains(said)) return CliFault.Refused($"The kind \"{said}\" is kept for later.", "Put it into the note of another entry for now: --note \"…\".");
+            return new TypedFault($"There is no kind \"{Spelling.Clip(said)}\".", "Matches are part of the wish: closemown add wish match 2026-05-09.");
+        if (Kinds.Reserved.Contains(said)) return new TypedFault($"The kind \"{said}\" is kept for later.", "Put it into the note of another entry for now: --note \"…\".");
         var near = Spelling.Nearest(said, Kinds.All.Select(k => k.Name));
-        return CliFault.Refused($"There is no kind \"{Spelling.Clip(said)}\".", near is not null ? $"Did you mean \"{near}\"?" : $"Kinds are {string.Join(", ", Kinds.All.Where(k => k.Name != "void").Select(k => k.Name))}.");
+        return new TypedFault($"There is no kind \"{Spelling.Clip(said)}\".", near is not null ? $"Did you mean \"{near}\"?" : $"Kinds are {string.Join(", ", Kinds.All.Where(k => k.Name != "void").Select(k => k.Name))}.");
     }
 }

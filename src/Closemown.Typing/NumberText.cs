@@ -4,10 +4,10 @@ using System.Text.RegularExpressions;
 using Closemown.Entries;
 using Closemown.Quantities;
 
-namespace Closemown.Cli;
+namespace Closemown.Typing;
 
 /// <summary>Reads a number with its unit; the field's name tells what it measures and the unit of a bare number.</summary>
-internal static partial class NumberText
+public static partial class NumberText
 {
     /// <summary>Reads the text, or says why not.</summary>
     /// <param name="field">The field; the end of its name is its unit.</param>

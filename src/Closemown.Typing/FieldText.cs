@@ -2,10 +2,10 @@ using System.Text.Json.Nodes;
 using Closemown.Entries;
 using Closemown.Quantities;
 
-namespace Closemown.Cli;
+namespace Closemown.Typing;
 
 /// <summary>Reads the text of a field into what an entry holds.</summary>
-internal static class FieldText
+public static class FieldText
 {
     private static readonly Dictionary<string, string> OtherSpellings = new(StringComparer.OrdinalIgnoreCase)
     {
@@ -20,7 +20,7 @@ internal static class FieldText
     };
 
     /// <summary>Reads a value.</summary>
-    /// <exception cref="CliFault">The text is none.</exception>
+    /// <exception cref="TypedFault">The text is none.</exception>
     public static TypedValue Read(KindSpec kind, FieldSpec field, string text, WritingStyle style)
     {
         switch (field.Form)
@@ -63,19 +63,19 @@ internal static class FieldText
     }
 
     private static TypedNumber Number(FieldSpec field, string text, WritingStyle style) =>
-        NumberText.TryRead(field, text, style, out var n, out var fault) ? n : throw CliFault.Refused($"{field.Name}: {fault.Message}", $"{fault.Render()}\n{fault.Remedy}");
+        NumberText.TryRead(field, text, style, out var n, out var fault) ? n : throw new TypedFault($"{field.Name}: {fault.Message}", $"{fault.Render()}\n{fault.Remedy}");
 
     private static bool YesNo(FieldSpec field, string text) => text.Trim() switch
     {
         "yes" or "true" or "y" => true,
         "no" or "false" or "n" => false,
-        _ => throw CliFault.Refused($"\"{Spelling.Clip(text)}\" is neither yes nor no for {field.Name}.", $"{field.Name}: {field.Help}. Write {field.Name}=yes or {field.Name}=no."),
+        _ => throw new TypedFault($"\"{Spelling.Clip(text)}\" is neither yes nor no for {field.Name}.", $"{field.Name}: {field.Help}. Write {field.Name}=yes or {field.Name}=no."),
     };
 
     private static TypedValue GoNoGo(FieldSpec field, string text, WritingStyle style)
     {
         var limits = text.Split("..", 2);
-        if (limits.Length < 2) throw CliFault.Refused($"\"{Spelling.Clip(text)}\" does not say between which leaves.", $"Write {field.Name}=30..50 (30 µm goes, 50 does not), {field.Name}=50.. or {field.Name}=..30.");
+        if (limits.Length < 2) throw new TypedFault($"\"{Spelling.Clip(text)}\" does not say between which leaves.", $"Write {field.Name}=30..50 (30 µm goes, 50 does not), {field.Name}=50.. or {field.Name}=..30.");
         var json = new JsonObject();
         var um = field with { Name = field.Name + ".goUm", Form = FieldForm.Number };
         // "30..50um": the unit at the end holds for both.
@@ -88,9 +88,9 @@ internal static class FieldText
     private static string[] Parts(string text, WritingStyle style) =>
         text.Split(style.DecimalSign == ',' || text.Contains(';', StringComparison.Ordinal) ? ';' : ',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
 
-    private static CliFault NoWord(FieldSpec field, string text)
+    private static TypedFault NoWord(FieldSpec field, string text)
     {
         var near = Spelling.Nearest(text, field.Words);
-        return CliFault.Refused($"There is no \"{Spelling.Clip(text)}\" for {field.Name}.", near is not null ? $"Did you mean \"{near}\"?" : $"{field.Name} ({field.Help}) is one of {string.Join(", ", field.Words)}.");
+        return new TypedFault($"There is no \"{Spelling.Clip(text)}\" for {field.Name}.", near is not null ? $"Did you mean \"{near}\"?" : $"{field.Name} ({field.Help}) is one of {string.Join(", ", field.Words)}.");
     }
 }

@@ -2,10 +2,10 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using Closemown.Entries;
 
-namespace Closemown.Cli;
+namespace Closemown.Typing;
 
 /// <summary>A civil day as people type it: "2026-05-01", "1 May", "May 1", "yesterday".</summary>
-internal static partial class DayTyped
+public static partial class DayTyped
 {
     private static readonly string[] Months = ["jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"];
 
@@ -46,10 +46,10 @@ internal static partial class DayTyped
     }
 
     /// <summary>Refuses a day such as 1/5, which is one in Britain and another in America.</summary>
-    /// <exception cref="CliFault">The word is such a day, or no day.</exception>
-    public static CliFault None(string word, string field) => Slashed().IsMatch(word)
-        ? CliFault.Refused($"{field}: \"{Spelling.Clip(word)}\" may be two different days.", "Write the year first, 2026-05-01, or the month's name: 1 May.")
-        : CliFault.Refused($"{field}: \"{Spelling.Clip(word)}\" is no day.", "Write it like 2026-05-01 or 1 May.");
+    /// <returns>The fault of it.</returns>
+    public static TypedFault None(string word, string field) => Slashed().IsMatch(word)
+        ? new TypedFault($"{field}: \"{Spelling.Clip(word)}\" may be two different days.", "Write the year first, 2026-05-01, or the month's name: 1 May.")
+        : new TypedFault($"{field}: \"{Spelling.Clip(word)}\" is no day.", "Write it like 2026-05-01 or 1 May.");
 
     private static int OfMonth(IReadOnlyList<string> words, int at, DateOnly today, bool ahead, out DateOnly day)
     {

@@ -2,10 +2,10 @@ using System.Globalization;
 using Closemown.Entries;
 using Closemown.Quantities;
 
-namespace Closemown.Cli;
+namespace Closemown.Typing;
 
 /// <summary>An entry in a short line, for lists and answers.</summary>
-internal static class EntryWords
+public static class EntryWords
 {
     /// <summary>"paper-cut: left cuts, centre cuts, right folds"; of the turf a line in plain words.</summary>
     public static string Short(Entry e, WritingStyle style)

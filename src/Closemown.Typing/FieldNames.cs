@@ -1,9 +1,9 @@
 using Closemown.Entries;
 
-namespace Closemown.Cli;
+namespace Closemown.Typing;
 
 /// <summary>Fields by the names people type: with or without the unit at the end, any case, center for centre, and what else they say for it.</summary>
-internal static class FieldNames
+public static class FieldNames
 {
     private static readonly string[] Units = ["Um", "Mm", "Turns", "MmPerTurn", "Deg", "Pct", "M2", "C", "Ms", "MjM2", "H"];
 
@@ -75,10 +75,11 @@ internal static class FieldNames
     /// <summary>The names of a kind's fields, for hints.</summary>
     public static IEnumerable<string> Said(KindSpec kind) => kind.Fields.SelectMany(f => new[] { f.Name, Short(f.Name) });
 
-    public static CliFault Unknown(KindSpec kind, string name)
+    /// <summary>What to say of a name that is no field of the kind.</summary>
+    public static TypedFault Unknown(KindSpec kind, string name)
     {
-        if (name is "by" or "note" or "at" or "voids" or "confirm") return CliFault.Refused($"{kind.Name} has no field \"{name}\".", $"It goes with any entry as an option: --{name} …");
+        if (name is "by" or "note" or "at" or "voids" or "confirm") return new TypedFault($"{kind.Name} has no field \"{name}\".", $"It goes with any entry as an option: --{name} …");
         var near = Spelling.Nearest(name, kind.Fields.SelectMany(f => new[] { f.Name, Short(f.Name) }).Concat(Other.Where(o => o.Kind == kind.Name).SelectMany(o => o.Said)).Distinct());
-        return CliFault.Refused($"{kind.Name} has no field \"{Spelling.Clip(name)}\".", near is not null ? $"Did you mean \"{near}\"?" : $"It has {string.Join(", ", kind.Fields.Select(f => f.Name))}.");
+        return new TypedFault($"{kind.Name} has no field \"{Spelling.Clip(name)}\".", near is not null ? $"Did you mean \"{near}\"?" : $"It has {string.Join(", ", kind.Fields.Select(f => f.Name))}.");
     }
 }

@@ -1,7 +1,7 @@
-namespace Closemown.Cli;
+namespace Closemown.Typing;
 
 /// <summary>Days of the week: "tue", "Fridays", "tue/fri", "mon-fri", "weekend", "daily".</summary>
-internal static class WeekdayWords
+public static class WeekdayWords
 {
     private static readonly string[] Full = ["monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"];
 

@@ -1,7 +1,7 @@
-namespace Closemown.Cli;
+namespace Closemown.Typing;
 
 /// <summary>What people say for a field and its value in one: "twice" for passes=2, "brown" for the colour of straw.</summary>
-internal static class Sayings
+public static class Sayings
 {
     private static readonly (string What, string[] Said)[] Works =
     [
@@ -59,7 +59,7 @@ internal static class Sayings
             if (row.Kind is null) continue;
             // "topdress … sand": said twice in other words.
             if (!entry.Has(row.Field)) entry.Set(kind.Fields[kind.IndexOf(row.Field)], row.Value);
-            else if (!entry.Holds(row.Field, row.Value)) throw CliFault.Refused($"\"{phrase}\" says another {row.Field} than was said before.", "Say one of them; enter the other by itself.");
+            else if (!entry.Holds(row.Field, row.Value)) throw new TypedFault($"\"{phrase}\" says another {row.Field} than was said before.", "Say one of them; enter the other by itself.");
             return n;
         }
         return 0;

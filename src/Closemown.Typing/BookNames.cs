@@ -1,15 +1,17 @@
-namespace Closemown.Cli;
+namespace Closemown.Typing;
 
 /// <summary>The names of areas and units that the book knows; asked for only where a word may be one.</summary>
-internal sealed class BookNames(Func<(IReadOnlyList<string> Areas, IReadOnlyList<string> Units)> read)
+public sealed class BookNames(Func<(IReadOnlyList<string> Areas, IReadOnlyList<string> Units)> read)
 {
     private readonly Lazy<(IReadOnlyList<string> Areas, IReadOnlyList<string> Units)> names = new(read);
 
     /// <summary>No book.</summary>
     public static BookNames None => new(() => ([], []));
 
+    /// <summary>The areas.</summary>
     public IReadOnlyList<string> Areas => names.Value.Areas;
 
+    /// <summary>The cutting units.</summary>
     public IReadOnlyList<string> Units => names.Value.Units;
 
     /// <summary>The known name that the words from a place on spell, and how many words it has; null for none.</summary>
