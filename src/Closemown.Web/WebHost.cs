@@ -97,6 +97,7 @@ public static class WebHost
         app.MapStaticAssets().WithMetadata(new OpenToAll(true));
         app.MapTwins();
         app.MapBook();
+        app.MapPlanCalendar();
         app.MapEntries();
         app.MapEnter();
         app.MapFormToken();
