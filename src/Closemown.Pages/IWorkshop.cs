@@ -24,6 +24,26 @@ public interface IWorkshop
     /// <param name="stop">Ends the wait for others.</param>
     Task<BookSlice> Read(long after, string? kind, int limit, CancellationToken stop = default);
 
+    /// <summary>An entry in the visitor's words; null where the book has none of that id.</summary>
+    /// <param name="id">Its id.</param>
+    /// <param name="stop">Ends the wait for others.</param>
+    Task<EntryTold?> Find(Guid id, CancellationToken stop = default);
+
+    /// <summary>The last entry that stands, by arrival: what "undo" takes out; null in an empty book.</summary>
+    /// <param name="stop">Ends the wait for others.</param>
+    Task<EntryTold?> Undoable(CancellationToken stop = default);
+
+    /// <summary>Entries by their time, the newest first, so many a page.</summary>
+    /// <param name="sought">Which, and which page.</param>
+    /// <param name="stop">Ends the wait for others.</param>
+    Task<BookPage> Leaf(BookSought sought, CancellationToken stop = default);
+
+    /// <summary>Reads lines of entries into the book, or with a preview says what would happen and writes nothing. Lines that fail are told; the others enter.</summary>
+    /// <param name="lines">JSON Lines.</param>
+    /// <param name="preview">Write nothing.</param>
+    /// <param name="stop">Ends the wait for others.</param>
+    Task<ImportTold> Import(string lines, bool preview, CancellationToken stop = default);
+
     /// <summary>The number of the last entry; weather has none.</summary>
     long Sequence { get; }
 
@@ -42,7 +62,7 @@ public sealed class BookChangedEventArgs(long sequence) : EventArgs
 }
 
 /// <summary>Some entries of the book.</summary>
-/// <param name="Entries">Each with its number by arrival, as <c>{"seq":…,"entry":{…}}</c>.</param>
+/// <param name="Entries">Each with its number by arrival, as <c>{"seq":…,"entry":{…},"said":…}</c>, said in the visitor's words.</param>
 /// <param name="Next">The number to go on after; null at the end.</param>
 /// <param name="Last">The number of the book's last entry.</param>
 public sealed record BookSlice(IReadOnlyList<JsonObject> Entries, long? Next, long Last);

@@ -17,6 +17,7 @@ public sealed class Conversation
     private static readonly DateTimeOffset First = new(2000, 1, 1, 0, 0, 0, TimeSpan.Zero);
     private static readonly JsonSerializerOptions OneLine = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
     private readonly IEntryStore book;
+    private readonly AdviceSettings settings;
     private readonly EntryContext context;
     private readonly Questions questions;
     private readonly Func<DateTimeOffset>? clock;
@@ -32,7 +33,7 @@ public sealed class Conversation
     public Conversation(IEntryStore book, AdviceSettings settings, Phrasing phrasing, Func<DateTimeOffset, Guid> newId, Func<DateTimeOffset>? clock = null)
     {
         ArgumentNullException.ThrowIfNull(book);
-        (this.book, this.clock) = (book, clock);
+        (this.book, this.settings, this.clock) = (book, settings, clock);
         Desk = new Desk(settings.Learning, book.ReadWeather);
         questions = new Questions(Desk, settings, phrasing);
         foreach (var stored in book.ReadAll())
@@ -56,23 +57,27 @@ public sealed class Conversation
     public string? OnlyUnit() => Desk.Units.Count switch { 0 => DefaultUnit, 1 => Desk.Units.First(), _ => null };
 
     /// <summary>Takes a line, an entry or a question, and gives the answer on one line.</summary>
-    public string Say(string line)
+    /// <param name="line">The line.</param>
+    /// <param name="words">The words of whoever asks; null for the conversation's own.</param>
+    public string Say(string line, Phrasing? words = null)
     {
         ArgumentNullException.ThrowIfNull(line);
         if (!EntryReader.TryParse(line, out var document, out var fault)) return Text(Refused([fault!]));
         using (document)
         {
-            return Text(Say(document!.RootElement));
+            return Text(Say(document!.RootElement, words));
         }
     }
 
     /// <summary>Takes an entry or a question as JSON and gives the answer as JSON.</summary>
-    public JsonObject Say(JsonElement line)
+    /// <param name="line">The entry or question.</param>
+    /// <param name="words">The words of whoever asks; null for the conversation's own.</param>
+    public JsonObject Say(JsonElement line, Phrasing? words = null)
     {
         try
         {
             if (line.TryGetProperty("ask", out _) && !line.TryGetProperty("kind", out _))
-                return questions.Answer(line, AskedAt, OnlyUnit(), out var fault) ?? Refused([fault!]);
+                return (words is null ? questions : new Questions(Desk, settings, words)).Answer(line, AskedAt, OnlyUnit(), out var fault) ?? Refused([fault!]);
             var faults = EntryReader.Read(line, context, out var entry);
             return entry is null ? Refused(faults) : Taken(entry, out _);
         }

@@ -1,5 +1,4 @@
 using Closemown.Pages;
-using Closemown.Quantities;
 using Closemown.Serving;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.Extensions.Logging.Console;
@@ -43,7 +42,10 @@ public static class WebHost
         services.AddSingleton(time);
         services.AddSingleton(options.Limits);
         services.AddSingleton(workshop);
-        services.AddSingleton(Style(options));
+        services.AddHttpContextAccessor();
+        services.AddScoped(s => LookCookie.Read(s.GetRequiredService<IHttpContextAccessor>().HttpContext?.Request, VisitorStyle.Usual(options)));
+        services.AddScoped(s => s.GetRequiredService<VisitorLook>().WritingStyle);
+        services.AddScoped<FormInHand>();
         services.AddScoped<IWorkshop, VisitorWorkshop>();
         services.AddHostedService<Lookout>();
         services.AddRazorComponents();
@@ -95,7 +97,11 @@ public static class WebHost
         app.MapTwins();
         app.MapBook();
         app.MapPlanCalendar();
+        app.MapBookFiles();
         app.MapEntries();
+        app.MapEnter();
+        app.MapFormToken();
+        app.MapLook();
         app.MapAsk();
         app.MapEvents();
         app.MapHealth();
@@ -116,12 +122,4 @@ public static class WebHost
         log.Services.Configure<JsonConsoleFormatterOptions>(o => (o.TimestampFormat, o.IncludeScopes) = ("O", false));
         log.Services.Configure<ConsoleLoggerOptions>(o => o.LogToStandardErrorThreshold = LogLevel.Trace);
     }
-
-    private static WritingStyle Style(ServeOptions o) => new()
-    {
-        Words = o.Words == "uk" ? Wording.UK : Wording.US,
-        Gap = o.Gap switch { "thou" => GapUnit.Thou, "hundredth" => GapUnit.HundredthMm, _ => GapUnit.Micrometre },
-        Height = o.Height switch { "inch" => HeightUnit.InchDecimal, "fraction" => HeightUnit.InchFraction, _ => HeightUnit.Mm },
-        DecimalSign = o.DecimalSign == "comma" ? ',' : '.',
-    };
 }

@@ -47,7 +47,7 @@ public sealed class WebServer : IAsyncDisposable
     {
         try
         {
-            await workshop.Ask("{\"ask\":\"today\"}", App.Lifetime.ApplicationStopping);
+            await workshop.Ask("{\"ask\":\"today\"}", App.Lifetime.ApplicationStopping, VisitorStyle.Usual(Options));
         }
         catch (Exception e) when (e is OperationCanceledException or ObjectDisposedException or Book.BookException)
         {

@@ -22,7 +22,7 @@ public sealed class ArrowsTests
         ["Closemown.Pipe"] = ["Closemown.Advice", "Closemown.Height", "Closemown.Book", "Closemown.Entries", "Closemown.Steel", "Closemown.Quantities"],
         ["Closemown.Serving"] = [],
         ["Closemown.Pages"] = ["Closemown.Advice", "Closemown.Typing", "Closemown.Entries", "Closemown.Quantities"],
-        ["Closemown.Web"] = ["Closemown.Pages", "Closemown.Calendars", "Closemown.Serving", "Closemown.Typing", "Closemown.Pipe", "Closemown.Advice", "Closemown.Book", "Closemown.Entries", "Closemown.Quantities"],
+        ["Closemown.Web"] = ["Closemown.Pages", "Closemown.Calendars", "Closemown.Serving", "Closemown.Typing", "Closemown.Pipe", "Closemown.Advice", "Closemown.Steel", "Closemown.Book", "Closemown.Entries", "Closemown.Quantities"],
     };
 
     public static TheoryData<string> Projects => [.. Allowed.Keys];

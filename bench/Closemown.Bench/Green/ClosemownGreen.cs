@@ -66,7 +66,7 @@ internal sealed class ClosemownGreen : IGreenStrategy, ISays
         Write(d.Number - 1, 23, Weather(d.Date.AddDays(-1), d.Yesterday, forecast: false));
         if (d.MownYesterday is { } m)
         {
-            Write(d.Number - 1, 10, $"\"kind\":\"mow\",\"area\":\"green\",\"unit\":\"unit\",\"hours\":0.5,\"cutMm\":{N(m.SetMm)}");
+            Write(d.Number - 1, 10, $"\"kind\":\"mow\",\"area\":\"green\",\"unit\":\"unit\",\"hours\":0.5,\"cutMm\":{N(m.SetMm)},\"confirmed\":[\"cutMm\"]");
             if (m.AfterMm is { } after) Write(d.Number - 1, 10.2, $"\"kind\":\"canopy\",\"area\":\"green\",\"when\":\"after\",\"how\":\"prism\",\"mm\":[{string.Join(',', Enumerable.Repeat(N(after), 5))}],\"stepMm\":0.05");
             if (m.LitresM2 * 200 is > 0.05 and var litres) Write(d.Number - 1, 10.4, $"\"kind\":\"clippings\",\"area\":\"green\",\"litres\":{N(litres)}");
             if (d.ScalpSeen) Write(d.Number - 1, 10.6, "\"kind\":\"look\",\"area\":\"green\",\"scalpPct\":3");

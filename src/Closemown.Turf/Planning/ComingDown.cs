@@ -17,9 +17,13 @@ internal sealed class ComingDown(int? daysSince)
         return on;
     }
 
-    /// <summary>The cut of a mowing on the way, mm: the kept one as soon as that takes a third at most.</summary>
-    public static double CutMm(double canopyMm, double keptMm) =>
-        canopyMm <= ThirdRule.CanopyMm(keptMm) ? keptMm : Math.Max(keptMm, canopyMm * (1 - PlanLimits.ComingDownShare));
+    /// <summary>The cut of a mowing on the way, mm: the kept one as soon as that takes a third at most; else a third off, and more, up to half, where so much grows until the next that it would not come down.</summary>
+    /// <param name="canopyMm">What it stands at.</param>
+    /// <param name="keptMm">The kept cut.</param>
+    /// <param name="growthMm">What grows until the next mowing on the way can be.</param>
+    public static double CutMm(double canopyMm, double keptMm, double growthMm) =>
+        canopyMm <= ThirdRule.CanopyMm(keptMm) ? keptMm
+            : Math.Max(keptMm, Math.Max(canopyMm * (1 - PlanLimits.MostOnTheWay), Math.Min(canopyMm * (1 - PlanLimits.ComingDownShare), (canopyMm * PlanLimits.ComingDownTo) - growthMm)));
 
     /// <summary>A mowing on the way was made.</summary>
     public void Mown(bool atKept) => (since, on) = (0, !atKept);

@@ -97,7 +97,7 @@ internal sealed class PlanFollowed
     private PlanDay Down(int t, ComingDown down, PlanDay day, int last)
     {
         var keptMm = solved.Grid.CutsMm[last];
-        var cutMm = ComingDown.CutMm(day.CanopyMm.Mean, keptMm);
+        var cutMm = ComingDown.CutMm(day.CanopyMm.Mean, keptMm, GrowthToNext(t));
         var share = Removal(t, cutMm, out var over, out var scalp);
         var can = solved.Calendar.CanChange[t] && day.WiltingProbability < WiltingFrom && share.Mean <= PlanLimits.MostShare;
         var mow = can && down.Waits == 0 && day.KeepOffProbability < Likely && day.FreeProbability >= Likely;
@@ -124,6 +124,22 @@ internal sealed class PlanFollowed
             Why = why,
             WhyHeight = new(HeightReason.ComingDown, keptMm),
         };
+    }
+
+    /// <summary>What grows from a mowing on the way down until the next can be, mm, mean over traces.</summary>
+    private double GrowthToNext(int t)
+    {
+        const int longest = 14;
+        var calendar = solved.Calendar;
+        var next = t + PlanLimits.ComingDownApart;
+        while (next < calendar.Solved && next < t + longest && calendar.Free[next] < Likely) next++;
+        var sum = 0.0;
+        for (var d = t; d < next; d++)
+        {
+            var day = PlanCalendar.TraceDay(d, p.Traces.Days);
+            for (var n = 0; n < canopy.Length; n++) sum += p.Traces.GrowthMm[n, day];
+        }
+        return sum / canopy.Length;
     }
 
     /// <summary>Share that a cut takes, mean over traces.</summary>

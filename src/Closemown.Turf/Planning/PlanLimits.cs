@@ -12,11 +12,17 @@ public static class PlanLimits
     /// <summary>Stress from which nothing is lowered: slight or more, on the scale of 0 to 3.</summary>
     public const double StressedFrom = 1;
 
-    /// <summary>The most of the leaf that any planned mowing takes.</summary>
-    public const double MostShare = 0.5;
+    /// <summary>The most of the leaf that any planned mowing takes; where the kept cut would take more, the turf comes down in steps. Up to it the price decides, with asking first over a third.</summary>
+    public const double MostShare = 2.0 / 3;
 
     /// <summary>What a mowing takes on the way down after overgrowth: a little under a third, as no height is read exactly.</summary>
     public const double ComingDownShare = 0.3;
+
+    /// <summary>The most that a mowing takes on the way down, where much grows until the next.</summary>
+    public const double MostOnTheWay = 0.5;
+
+    /// <summary>What it may stand at, at the next mowing on the way, as a share of what it stands at now: else it comes down too slowly, or not at all.</summary>
+    public const double ComingDownTo = 0.9;
 
     /// <summary>Days from one mowing on the way down to the next.</summary>
     public const int ComingDownApart = 3;

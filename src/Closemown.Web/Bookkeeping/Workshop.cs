@@ -4,6 +4,7 @@ using Closemown.Advice;
 using Closemown.Book;
 using Closemown.Pages;
 using Closemown.Pipe;
+using Closemown.Quantities;
 using Closemown.Serving;
 
 namespace Closemown.Web;
@@ -64,18 +65,22 @@ internal sealed class Workshop : IDisposable
     private Conversation Talk => talk ??= new Conversation(book, settings, Phrasing.Plain, newId, time is null ? null : () => time.Now);
 
     /// <summary>The answer to a question, as the pipe writes it, in UTF-8.</summary>
-    public async Task<byte[]> Ask(string question, CancellationToken stop)
+    /// <param name="question">A JSON object.</param>
+    /// <param name="stop">Ends the wait for others.</param>
+    /// <param name="style">Whose words and units its sentences come in; null as programs read them.</param>
+    public async Task<byte[]> Ask(string question, CancellationToken stop, WritingStyle? style = null)
     {
         var held = answers;
-        if (Holds(held, Stamp) && held.Find(question) is { } known) return known;
+        var key = style is null ? question : $"{style.Words} {style.Gap} {style.Height} {style.DecimalSign} {question}";
+        if (Holds(held, Stamp) && held.Find(key) is { } known) return known;
         await turn.WaitAsync(stop);
         try
         {
             held = CatchUp();
-            if (held.Find(question) is { } meanwhile) return meanwhile;
+            if (held.Find(key) is { } meanwhile) return meanwhile;
             time?.Hold(held.At);
-            var answer = Encoding.UTF8.GetBytes(Whole(() => Talk.Say(question)));
-            held.Keep(question, answer);
+            var answer = Encoding.UTF8.GetBytes(Whole(() => Talk.Say(question, style is null ? null : VisitorWords.Of(Talk.Desk, question, style))));
+            held.Keep(key, answer);
             return answer;
         }
         finally
@@ -111,7 +116,10 @@ internal sealed class Workshop : IDisposable
         try
         {
             held = CatchUp();
+            var asked = Talk.AskedAt;
             var answer = Whole(() => Talk.Say(line));
+            // In an invented book, whose time is that of its last entry, one of an earlier day does not turn the time back: begun anew, the latest counts.
+            if (time is null && Talk.AskedAt < asked) talk = null;
             var now = Stamp;
             // Others may have put weather in beside this line.
             if (now.Weather != held.Stamp.Weather) Refresh(weather: true);
@@ -124,6 +132,56 @@ internal sealed class Workshop : IDisposable
             Tell(answers.Stamp);
         }
     }
+
+    /// <summary>What an entry says, and whether it stands; null where the book has none of that id.</summary>
+    /// <param name="id">The entry; null for the last one that stands.</param>
+    /// <param name="style">Whose words and units.</param>
+    /// <param name="stop">Ends the wait for others.</param>
+    public async Task<EntryTold?> Tell(Guid? id, WritingStyle style, CancellationToken stop)
+    {
+        await turn.WaitAsync(stop);
+        try
+        {
+            CatchUp();
+            return EntryTelling.Of(Talk.Desk, book, id, style);
+        }
+        finally
+        {
+            turn.Release();
+            Tell(answers.Stamp);
+        }
+    }
+
+    /// <summary>When an entry of that id happened; null where the book has none.</summary>
+    public DateTimeOffset? At(Guid id) => watch.Find(id)?.At;
+
+    /// <summary>Whether time goes by the book: what a visitor's clock says is then nothing to it.</summary>
+    public bool TimeOfTheBook => time is null;
+
+    /// <summary>Reads lines into the book, or with a preview says what would happen; in turn.</summary>
+    public async Task<ImportReport> Import(string lines, bool preview, CancellationToken stop)
+    {
+        await turn.WaitAsync(stop);
+        try
+        {
+            CatchUp();
+            using var reader = new StringReader(lines);
+            var report = Importer.Read(reader, book, new ImportOptions { Preview = preview });
+            CatchUp();
+            return report;
+        }
+        finally
+        {
+            turn.Release();
+            Tell(answers.Stamp);
+        }
+    }
+
+    /// <summary>All entries, then the weather kept, as JSON Lines.</summary>
+    public ExportReport Export(TextWriter to) => Exporter.Write(watch, to);
+
+    /// <summary>Where the book is; ":memory:" where it is in no file.</summary>
+    public string Where => book.Where;
 
     /// <summary>Entries by arrival.</summary>
     public BookSlice Read(long after, string? kind, int limit, CancellationToken stop)

@@ -1,3 +1,5 @@
+using Closemown.Entries;
+
 namespace Closemown.Web;
 
 /// <summary>Refuses what another site's page makes a browser send.</summary>
@@ -12,8 +14,11 @@ internal static class CrossSiteGuard
         var allowed = IsReading(http.Request) ? MayRead(http.Request) : SameOrigin(http.Request) ?? true;
         return allowed
             ? next(http)
-            : http.Refuse(StatusCodes.Status403Forbidden, new("cross-site", "", "A page of another site sent this.", "Open this server's own page, and do it there."));
+            : http.Refuse(StatusCodes.Status403Forbidden, Refusal);
     }
+
+    /// <summary>Said of what another site's page sent.</summary>
+    public static EntryFault Refusal { get; } = new("cross-site", "", "A page of another site sent this.", "Open this server's own page, and do it there.");
 
     /// <summary>Whether a browser says the request comes from this server's own page; null where none says anything.</summary>
     public static bool? SameOrigin(HttpRequest request)

@@ -24,9 +24,8 @@ public sealed class PlanStoriesTests
         var day = MowingPlanner.Plan(PlanCase.Of(PlanCase.Traces(14, PlanCase.About(0.8)), 11)).Days[0];
         Assert.True(day.Mow);
         Assert.Equal(CutMove.Raised, day.Move);
-        // The usual cut would take 55 in 100: the way down by thirds begins.
-        Assert.Equal(HeightReason.ComingDown, day.WhyHeight.Reason);
-        Assert.True(day.Share.Mean < 0.34, $"{day.Share.Mean}");
+        Assert.Equal(HeightReason.RaisedForShare, day.WhyHeight.Reason);
+        Assert.True(day.Share.Mean < 0.5, $"{day.Share.Mean}");
     }
 
     [Fact]

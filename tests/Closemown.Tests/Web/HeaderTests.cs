@@ -34,7 +34,7 @@ public sealed class HeaderTests
     {
         await using var bench = await ServerBench.Start(entries: Lines.All);
         var page = await bench.Machine.GetStringAsync("/", TestContext.Current.CancellationToken);
-        var asset = Regex.Match(page, "href=\"(/plain\\.[a-z0-9]+\\.css)\"").Groups[1].Value;
+        var asset = Regex.Match(page, "href=\"(/site\\.[a-z0-9]+\\.css)\"").Groups[1].Value;
         var answer = await bench.Machine.GetAsync(asset, TestContext.Current.CancellationToken);
         Assert.True(answer.IsSuccessStatusCode, asset);
         Assert.Equal(TimeSpan.FromDays(365), answer.Headers.CacheControl!.MaxAge);

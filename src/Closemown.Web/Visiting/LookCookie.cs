@@ -1,0 +1,52 @@
+using Closemown.Pages;
+using Closemown.Quantities;
+
+namespace Closemown.Web;
+
+/// <summary>What a visitor has chosen on this device: words, units, theme, where they stand. Kept in a cookie, so that it needs no script and no account.</summary>
+internal static class LookCookie
+{
+    public const string Name = "closemown-look";
+    private const int Longest = 300;
+    private static readonly TimeSpan Life = TimeSpan.FromDays(400);      // the longest that browsers keep one
+
+    /// <summary>The choices by field, each with what may be chosen.</summary>
+    public static IReadOnlyDictionary<string, string[]> Choices { get; } = LookChoices.All.ToDictionary(c => c.Field, c => c.Options.Select(o => o.Value).ToArray());
+
+    /// <summary>The look of a request. What is absent, or not one of the choices, is as the program's settings say.</summary>
+    /// <param name="request">The request; null for none.</param>
+    /// <param name="usual">The program's settings.</param>
+    public static VisitorLook Read(HttpRequest? request, WritingStyle usual)
+    {
+        var chosen = Parsed(request?.Cookies[Name]);
+        var otherwise = new VisitorLook(usual);
+        string Chosen(string field) => chosen.GetValueOrDefault(field) is { } value && Choices[field].Contains(value) ? value : otherwise.Of(field);
+        return new(VisitorStyle.Of(Chosen("words"), Chosen("gap"), Chosen("height"), Chosen("decimal"))) { Theme = Chosen("theme"), Stand = Chosen("stand") };
+    }
+
+    /// <summary>Keeps what was chosen.</summary>
+    /// <param name="http">The visit.</param>
+    /// <param name="chosen">A choice by field; what is none of the choices is left out.</param>
+    public static void Write(HttpContext http, IEnumerable<KeyValuePair<string, string>> chosen) =>
+        http.Response.Cookies.Append(Name, string.Join('&', chosen.Where(c => Choices.TryGetValue(c.Key, out var may) && may.Contains(c.Value)).Select(c => $"{c.Key}={c.Value}")), new CookieOptions
+        {
+            HttpOnly = true,
+            Secure = http.Request.IsHttps,
+            // It opens nothing; withheld after a link from elsewhere, the first page would come in other units.
+            SameSite = SameSiteMode.Lax,
+            Path = "/",
+            MaxAge = Life,
+            IsEssential = true,
+        });
+
+    private static Dictionary<string, string> Parsed(string? cookie)
+    {
+        var found = new Dictionary<string, string>(StringComparer.Ordinal);
+        if (cookie is null || cookie.Length > Longest) return found;
+        foreach (var part in cookie.Split('&'))
+        {
+            if (part.Split('=') is [var field, var value] && Choices.ContainsKey(field)) found[field] = value;
+        }
+        return found;
+    }
+}
