@@ -98,6 +98,7 @@ public static class WebHost
         app.MapTwins();
         app.MapBook();
         app.MapPlanCalendar();
+        app.MapBookFiles();
         app.MapEntries();
         app.MapEnter();
         app.MapFormToken();
