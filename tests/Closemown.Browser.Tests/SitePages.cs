@@ -14,6 +14,10 @@ public static class SitePages
     public static IReadOnlyList<SitePage> All { get; } =
     [
         new("/", "today", "Today", ["Do now", "Then", "Unusual"]),
+        new("/bench", "bench", "At the bench", ["Before hands go near", "Where I stand", "Begin"], 76),
+        new("/bench?unit=ten-blade&begun=1", "bench-step", "At the bench", ["feel at both ends", "Write it down", "Not done"], 76),
+        new("/bench?unit=ten-blade&begun=1&aim=4&area=green", "bench-height", "At the bench", ["Done as said", "Done otherwise", "Not done"], 76),
+        new("/after", "after", "After mowing", ["clean", "ragged", "uncut", "The mowing itself"], 76),
     ];
 
     /// <summary>The page of this name.</summary>
