@@ -16,6 +16,9 @@ public static class SitePages
         new("/", "today", "Today", ["Do now", "Then", "Unusual"]),
         new("/height", "height", "Height", ["From behind", "What to set", "Set it, step by step", "What would teach most"]),
         new("/turf", "turf", "Turf", ["It stands at", "Stress", "Water and feed", "the label and local law decide"]),
+        new("/look", "look", "Words and units on this device", ["Gaps in", "thou", "Keep it so"]),
+        new("/enter", "write", "Write down", ["paper-cut", "topdress"]),
+        new("/enter?kind=mow", "write-mow", "Write down: mow", ["Write it down"]),
     ];
 
     /// <summary>The page of this name.</summary>

@@ -7,7 +7,7 @@ internal static class SafetyHeaders
     public const string ContentSecurityPolicy =
         "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; connect-src 'self'; form-action 'self'; manifest-src 'self'; worker-src 'self'; base-uri 'none'; frame-ancestors 'none'";
 
-    private const string Permissions = "accelerometer=(), autoplay=(), camera=(self), display-capture=(), geolocation=(), gyroscope=(), microphone=(self), midi=(), payment=(), usb=()";
+    private const string Permissions = "accelerometer=(), autoplay=(self), camera=(self), display-capture=(), geolocation=(), gyroscope=(), microphone=(self), midi=(), payment=(), screen-wake-lock=(self), usb=()";
 
     public static void UseSafetyHeaders(this IApplicationBuilder app) => app.Use((http, next) =>
     {
