@@ -20,7 +20,6 @@ public static class SitePages
         new("/steel", "steel", "Steel", ["as walked behind", "Write it down", "The next step", "What this unit has taught"]),
         new("/height", "height", "Height", ["From behind", "What to set", "Set it, step by step", "What would teach most"]),
         new("/turf", "turf", "Turf", ["It stands at", "Stress", "Water and feed", "the label and local law decide"]),
-        new("/bench", "bench", "At the bench", [], 76),
         new("/plan", "plan", "Plan", ["Before each mowing", "The days", "The wish", "The mowings"]),
         new("/book", "book", "Book", ["the newest first", "Older", "To take away"]),
         new("/book/import", "book-import", "Bring entries in", ["one entry a line"]),
@@ -29,6 +28,10 @@ public static class SitePages
         new("/card?fill=1", "card-filled", "Type the card in", ["Line 1"]),
         new("/new?what=unit", "new-unit", "Your mower", ["Four questions"]),
         new("/new?what=area", "new-area", "A green or a lawn", ["Four questions"]),
+        new("/bench", "bench", "At the bench", ["Before hands go near", "Where I stand", "Begin"], 76),
+        new("/bench?unit=ten-blade&begun=1", "bench-step", "At the bench", ["feel at both ends", "Write it down", "Not done"], 76),
+        new("/bench?unit=ten-blade&begun=1&aim=4&area=green", "bench-height", "At the bench", ["Done as said", "Done otherwise", "Not done"], 76),
+        new("/after", "after", "After mowing", ["clean", "ragged", "uncut", "The mowing itself"], 76),
     ];
 
     /// <summary>The page of this name.</summary>
