@@ -18,6 +18,8 @@ public sealed class Site : IAsyncLifetime
 
     public async ValueTask InitializeAsync()
     {
+        // A machine at work on other things as well is slow, not wrong.
+        Microsoft.Playwright.Assertions.SetDefaultExpectTimeout(90_000);
         // The browser first: where there is none, nothing else is waited for.
         chromium = await Chromium.Start();
         server = await DemoServer.Start();
