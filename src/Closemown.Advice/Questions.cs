@@ -9,7 +9,7 @@ namespace Closemown.Advice;
 /// <summary>Answers questions about a book in the shapes of the contract.</summary>
 public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phrasing)
 {
-    private static readonly string[] Known = ["next", "steel", "height", "step-down", "why", "today", "score", "turf", "plan", "canopy", "sink"];
+    private static readonly string[] Known = ["next", "steel", "height", "step-down", "why", "today", "score", "turf", "plan", "steel-history", "canopy", "sink", "places"];
     private readonly StepJson write = new(phrasing);
 
     /// <summary>Answers a question.</summary>
@@ -29,6 +29,9 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
             case "steel":
                 if (Unit(question, onlyUnit, out fault) is not { } unit) return null;
                 return new JsonObject { ["ok"] = true, ["steel"] = SteelAnswer.Of(desk.Belief(unit)) };
+            case "steel-history":
+                return Unit(question, onlyUnit, out fault) is { } told && AimReader.Number(question, "last", 1, SteelHistory.Most, "entries", out var last, out fault)
+                    ? new JsonObject { ["ok"] = true, ["steel-history"] = SteelHistory.Of(desk, told, (int)(last ?? SteelHistory.Most)) } : null;
             case "height":
                 return Height(question, onlyUnit, out fault);
             case "step-down":
@@ -45,6 +48,8 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
                 return CanopyOf(question, now, out fault);
             case "sink":
                 return SinkOf(question, onlyUnit, out fault);
+            case "places":
+                return new JsonObject { ["ok"] = true, ["places"] = PlacesAnswer.Of(desk) };
             case "score":
                 return new JsonObject { ["ok"] = true, ["score"] = ScoreAnswer.Of(desk.Units.Select(desk.Track), desk.Units.Select(desk.HeightTrack)) };
             default:
@@ -145,8 +150,9 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
     private JsonObject? PlanOf(JsonElement question, DateTimeOffset now, out EntryFault? fault)
     {
         if (OneArea(question, out fault) is not { } area || !Date(question, "from", out var from, out fault)
-            || !AimReader.Number(question, "days", 1, PlanLimits.MostDays, "days", out var days, out fault)) return null;
-        var plan = AreaPlan.Of(desk, area, TurfTime.On(desk, area, from, now), (int)Math.Ceiling(days ?? AreaPlan.UsualDays), now);
+            || !AimReader.Number(question, "days", 1, PlanLimits.MostDays, "days", out var days, out fault)
+            || !DaysOff.Read(question, out var off, out fault)) return null;
+        var plan = AreaPlan.Of(desk, area, TurfTime.On(desk, area, from, now), (int)Math.Ceiling(days ?? AreaPlan.UsualDays), now, off);
         return PlanAnswer.Of(desk, plan, phrasing);
     }
 

@@ -33,6 +33,17 @@ public interface IWorkshop
     /// <param name="stop">Ends the wait for others.</param>
     Task<EntryTold?> Undoable(CancellationToken stop = default);
 
+    /// <summary>Entries by their time, the newest first, so many a page.</summary>
+    /// <param name="sought">Which, and which page.</param>
+    /// <param name="stop">Ends the wait for others.</param>
+    Task<BookPage> Leaf(BookSought sought, CancellationToken stop = default);
+
+    /// <summary>Reads lines of entries into the book, or with a preview says what would happen and writes nothing. Lines that fail are told; the others enter.</summary>
+    /// <param name="lines">JSON Lines.</param>
+    /// <param name="preview">Write nothing.</param>
+    /// <param name="stop">Ends the wait for others.</param>
+    Task<ImportTold> Import(string lines, bool preview, CancellationToken stop = default);
+
     /// <summary>The number of the last entry; weather has none.</summary>
     long Sequence { get; }
 

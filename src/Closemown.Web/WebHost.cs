@@ -97,6 +97,8 @@ public static class WebHost
         app.MapStaticAssets().WithMetadata(new OpenToAll(true));
         app.MapTwins();
         app.MapBook();
+        app.MapPlanCalendar();
+        app.MapBookFiles();
         app.MapEntries();
         app.MapEnter();
         app.MapFormToken();

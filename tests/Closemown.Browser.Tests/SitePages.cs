@@ -14,11 +14,21 @@ public static class SitePages
     public static IReadOnlyList<SitePage> All { get; } =
     [
         new("/", "today", "Today", ["Do now", "Then", "Unusual"]),
-        new("/height", "height", "Height", ["From behind", "What to set", "Set it, step by step", "What would teach most"]),
-        new("/turf", "turf", "Turf", ["It stands at", "Stress", "Water and feed", "the label and local law decide"]),
         new("/look", "look", "Words and units on this device", ["Gaps in", "thou", "Keep it so"]),
         new("/enter", "write", "Write down", ["paper-cut", "topdress"]),
         new("/enter?kind=mow", "write-mow", "Write down: mow", ["Write it down"]),
+        new("/steel", "steel", "Steel", ["as walked behind", "Write it down", "The next step", "What this unit has taught"]),
+        new("/height", "height", "Height", ["From behind", "What to set", "Set it, step by step", "What would teach most"]),
+        new("/turf", "turf", "Turf", ["It stands at", "Stress", "Water and feed", "the label and local law decide"]),
+        new("/bench", "bench", "At the bench", [], 76),
+        new("/plan", "plan", "Plan", ["Before each mowing", "The days", "The wish", "The mowings"]),
+        new("/book", "book", "Book", ["the newest first", "Older", "To take away"]),
+        new("/book/import", "book-import", "Bring entries in", ["one entry a line"]),
+        new("/score", "score", "Said and came true", ["Said with about 90 in 100", "Heights read on the bench"]),
+        new("/card", "card", "Card for whoever stands in", ["Mow on", "Stop, do not mow on"]),
+        new("/card?fill=1", "card-filled", "Type the card in", ["Line 1"]),
+        new("/new?what=unit", "new-unit", "Your mower", ["Four questions"]),
+        new("/new?what=area", "new-area", "A green or a lawn", ["Four questions"]),
     ];
 
     /// <summary>The page of this name.</summary>

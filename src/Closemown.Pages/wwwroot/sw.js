@@ -70,7 +70,7 @@ async function remember(answer, url) {
     await caches.delete(copies);
     return;
   }
-  if (answer.status !== 200 || answer.redirected || ['/pair', '/enter', away].includes(url.pathname) || !(answer.headers.get('Content-Type') ?? '').startsWith('text/html')) return;
+  if (answer.status !== 200 || answer.redirected || ['/pair', away].includes(url.pathname) || !(answer.headers.get('Content-Type') ?? '').startsWith('text/html')) return;
   const kept = await caches.open(copies);
   const headers = new Headers(answer.headers);
   headers.set('X-Closemown-As-Of', new Date().toISOString());

@@ -2,11 +2,12 @@ using System.Text.Json.Nodes;
 using Closemown.Entries;
 using Closemown.Pages;
 using Closemown.Pipe;
+using Closemown.Serving;
 
 namespace Closemown.Web;
 
 /// <summary>The workshop as one visitor's page sees it.</summary>
-internal sealed class VisitorWorkshop(Workshop workshop, VisitorLook look) : IWorkshop
+internal sealed class VisitorWorkshop(Workshop workshop, VisitorLook look, ServeLimits limits) : IWorkshop
 {
     public long Sequence => workshop.Stamp.Entries;
 
@@ -46,6 +47,17 @@ internal sealed class VisitorWorkshop(Workshop workshop, VisitorLook look) : IWo
     public Task<EntryTold?> Find(Guid id, CancellationToken stop = default) => workshop.Tell(id, look.WritingStyle, stop);
 
     public Task<EntryTold?> Undoable(CancellationToken stop = default) => workshop.Tell(null, look.WritingStyle, stop);
+
+    public Task<BookPage> Leaf(BookSought sought, CancellationToken stop = default) => workshop.LookUp(talk => BookLeaf.Of(talk.Desk, sought, look.WritingStyle), stop);
+
+    public async Task<ImportTold> Import(string lines, bool preview, CancellationToken stop = default)
+    {
+        ArgumentNullException.ThrowIfNull(lines);
+        var count = lines.AsSpan().Count('\n') + 1;
+        if (count > limits.RequestLines) return new(true, count, 0, 0, 0, 1, [new(limits.RequestLines + 1, $"More than {limits.RequestLines} lines at once.", "Send them in parts, or at the machine type: closemown book import FILE")]);
+        var report = await workshop.Import(lines, preview, stop);
+        return new(report.Preview, report.Lines - report.Blank, report.Added, report.AlreadyThere, report.Superseded, report.Bad, [.. report.Faults.Select(f => new LineTold(f.Line, f.Fault.Field.Length > 0 ? $"{f.Fault.Field}: {f.Fault.Message}" : f.Fault.Message, f.Fault.Remedy))]);
+    }
 
     /// <summary>Said of what is no question.</summary>
     public static EntryFault NoQuestion { get; } = new(FaultCodes.Missing, "ask", "The object is no question.", "Write {\"ask\":\"today\"}, without \"kind\"; entries go to /entries.");

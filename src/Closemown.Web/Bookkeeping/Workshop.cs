@@ -91,6 +91,23 @@ internal sealed class Workshop : IDisposable
         }
     }
 
+    /// <summary>Looks something up in what is known, in turn.</summary>
+    public async Task<T> LookUp<T>(Func<Conversation, T> look, CancellationToken stop)
+    {
+        await turn.WaitAsync(stop);
+        try
+        {
+            time?.Hold(CatchUp().At);
+            return look(Talk);
+        }
+        finally
+        {
+            time?.Hold(null);
+            turn.Release();
+            Tell(answers.Stamp);
+        }
+    }
+
     /// <summary>Takes one line, entry or question, as the pipe does.</summary>
     public async Task<string> Say(string line, CancellationToken stop)
     {
@@ -99,7 +116,10 @@ internal sealed class Workshop : IDisposable
         try
         {
             held = CatchUp();
+            var asked = Talk.AskedAt;
             var answer = Whole(() => Talk.Say(line));
+            // In an invented book, whose time is that of its last entry, one of an earlier day does not turn the time back: begun anew, the latest counts.
+            if (time is null && Talk.AskedAt < asked) talk = null;
             var now = Stamp;
             // Others may have put weather in beside this line.
             if (now.Weather != held.Stamp.Weather) Refresh(weather: true);
@@ -137,6 +157,31 @@ internal sealed class Workshop : IDisposable
 
     /// <summary>Whether time goes by the book: what a visitor's clock says is then nothing to it.</summary>
     public bool TimeOfTheBook => time is null;
+
+    /// <summary>Reads lines into the book, or with a preview says what would happen; in turn.</summary>
+    public async Task<ImportReport> Import(string lines, bool preview, CancellationToken stop)
+    {
+        await turn.WaitAsync(stop);
+        try
+        {
+            CatchUp();
+            using var reader = new StringReader(lines);
+            var report = Importer.Read(reader, book, new ImportOptions { Preview = preview });
+            CatchUp();
+            return report;
+        }
+        finally
+        {
+            turn.Release();
+            Tell(answers.Stamp);
+        }
+    }
+
+    /// <summary>All entries, then the weather kept, as JSON Lines.</summary>
+    public ExportReport Export(TextWriter to) => Exporter.Write(watch, to);
+
+    /// <summary>Where the book is; ":memory:" where it is in no file.</summary>
+    public string Where => book.Where;
 
     /// <summary>Entries by arrival.</summary>
     public BookSlice Read(long after, string? kind, int limit, CancellationToken stop)

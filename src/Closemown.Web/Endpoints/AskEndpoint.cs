@@ -8,7 +8,7 @@ namespace Closemown.Web;
 internal static class AskEndpoint
 {
     public static void MapAsk(this IEndpointRouteBuilder app) =>
-        app.MapPost("/ask", Ask).WithName("ask").WithSummary("Asks one question, any that the pipe knows.").WithDescription("The body is one object, {\"ask\":\"next\",…}; docs/entries.md lists the questions.")
+        app.MapPost("/ask", Ask).WithName("ask").WithSummary("Asks one question, any that the pipe knows.").WithDescription("The body is one object, {\"ask\":\"next\",…}; docs/questions.md lists the questions.")
             .Accepts<JsonObject>("application/json").WithMetadata(new ForPrograms())
             .Produces<JsonObject>().Produces<JsonObject>(StatusCodes.Status400BadRequest).Produces<JsonObject>(StatusCodes.Status401Unauthorized)
             .Produces<JsonObject>(StatusCodes.Status403Forbidden).Produces<JsonObject>(StatusCodes.Status413PayloadTooLarge).Produces<JsonObject>(StatusCodes.Status415UnsupportedMediaType);

@@ -21,7 +21,8 @@ internal static class EnterEndpoint
         if (!await forms.IsRequestValidAsync(http)) return Refused(http, form, inHand, [new(FormBody.Stale, [])]);
         var today = EntryTime.TryRead(form["at"] ?? "", out var at) ? at : workshop.AskedAt;
         if (new FormReader(form, look.WritingStyle, DateOnly.FromDateTime(today.DateTime)).Read(out var faults) is not { } entry) return Refused(http, form, inHand, faults);
-        if (workshop.TimeOfTheBook) ByTheBook(workshop, entry);
+        // A correction stays at the time of what it corrects.
+        if (workshop.TimeOfTheBook && !entry.ContainsKey("voids")) ByTheBook(workshop, entry);
         var answer = JsonNode.Parse(await workshop.Say(Conversation.Text(entry), http.RequestAborted))!.AsObject();
         if (!(bool)answer["ok"]!) return Refused(http, form, inHand, [.. Faults(answer, form)]);
         var id = Guid.Parse((string)answer["id"]!);

@@ -21,7 +21,8 @@ internal static class SafetyHeaders
         var headers = http.Response.Headers;
         headers.ContentSecurityPolicy = ContentSecurityPolicy;
         headers.XContentTypeOptions = "nosniff";
-        headers["Referrer-Policy"] = "no-referrer";
+        // Nothing to others. To this server itself it must be told: without it a browser sends a form's Origin as null, which another site can do too.
+        headers["Referrer-Policy"] = "same-origin";
         headers["Cross-Origin-Opener-Policy"] = "same-origin";
         headers["Cross-Origin-Resource-Policy"] = "same-origin";
         headers["Permissions-Policy"] = Permissions;

@@ -41,7 +41,7 @@ public sealed class EnteringTests(Site site)
         await Expect(visit.Page.Locator("[name=clickUm]")).ToHaveAttributeAsync("aria-invalid", "true");
         await Expect(visit.Page.Locator("[name=note]")).ToHaveValueAsync("page 7");
         Assert.Equal(before, server.Entries());
-        await PageChecks.Axe(visit.Page);
+        if (script) await PageChecks.Axe(visit.Page);
         await PageChecks.Targets(visit.Page, 44);
         await visit.Page.Locator("button[name=instead]").First.ClickAsync();
         await Expect(visit.Page.Locator("[data-notice]")).ToContainTextAsync("Written down: unit");

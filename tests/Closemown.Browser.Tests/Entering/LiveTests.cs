@@ -31,6 +31,7 @@ public sealed class LiveTests(Site site)
         var after = (server.Entries() + 1).ToString(System.Globalization.CultureInfo.InvariantCulture);
         await one.Fill("20 min");
         await one.Send();
+        await Expect(one.Page.Locator("[data-notice]")).ToBeVisibleAsync();
         await Expect(other.Page.Locator("main")).ToHaveAttributeAsync("data-seq", after, FiveSeconds);
         Assert.True(await other.Page.EvaluateAsync<bool>("() => window.stays"));
         other.Own.Check();
@@ -47,7 +48,7 @@ public sealed class LiveTests(Site site)
         var before = await other.Page.Locator("main").GetAttributeAsync("data-seq");
         await one.Fill("20 min");
         await one.Send();
-        await Expect(other.Page.Locator("[data-changed]")).ToBeVisibleAsync(new() { Timeout = 5000 });
+        await Expect(other.Page.Locator("[data-changed]")).ToBeVisibleAsync();
         await Expect(other.Page.Locator("main")).ToHaveAttributeAsync("data-seq", before!);
         await other.Page.Locator("[data-changed] button").ClickAsync();
         await Expect(other.Page.Locator("main")).Not.ToHaveAttributeAsync("data-seq", before!);
@@ -67,7 +68,7 @@ public sealed class LiveTests(Site site)
         await other.Page.EvaluateAsync("() => document.getElementById('timer').dataset.busy = ''");
         await one.Fill("20 min");
         await one.Send();
-        await Expect(other.Page.Locator("[data-changed]")).ToBeVisibleAsync(new() { Timeout = 5000 });
+        await Expect(other.Page.Locator("[data-changed]")).ToBeVisibleAsync();
         await Expect(other.Page.Locator("#timer")).ToHaveCountAsync(1);
     }
 
@@ -87,7 +88,7 @@ public sealed class LiveTests(Site site)
         await one.Page.Locator("[name=colour]").SelectOptionAsync("green");
         await one.Send();
         // What was put into the page by hand is gone: it was exchanged.
-        await Expect(other.Page.Locator("#made")).ToHaveCountAsync(0, new() { Timeout = 5000 });
+        await Expect(other.Page.Locator("#made")).ToHaveCountAsync(0);
         await Expect(other.Page.Locator("main details[open]")).Not.ToHaveCountAsync(0);
         await Expect(other.Page.Locator("main summary").First).ToBeFocusedAsync();
     }
