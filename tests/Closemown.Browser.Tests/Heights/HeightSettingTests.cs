@@ -58,7 +58,8 @@ public sealed partial class HeightSettingTests(Site site)
         await Expect(visit.Page.Locator("[data-notice]")).ToContainTextAsync("Written down");
         Assert.Equal(before + 1, server.Entries());
         Assert.NotEqual(said, await step.Locator(".say.big").InnerTextAsync());
-        await PageChecks.Axe(visit.Page);
+        // The checker is itself a script.
+        if (script) await PageChecks.Axe(visit.Page);
         await PageChecks.Targets(visit.Page, 44);
         visit.Own.Check();
     }
