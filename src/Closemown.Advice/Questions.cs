@@ -9,7 +9,7 @@ namespace Closemown.Advice;
 /// <summary>Answers questions about a book in the shapes of the contract.</summary>
 public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phrasing)
 {
-    private static readonly string[] Known = ["next", "steel", "height", "step-down", "why", "today", "score", "turf", "plan", "places"];
+    private static readonly string[] Known = ["next", "steel", "height", "step-down", "why", "today", "score", "turf", "plan", "steel-history", "canopy", "sink", "places"];
     private readonly StepJson write = new(phrasing);
 
     /// <summary>Answers a question.</summary>
@@ -29,6 +29,9 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
             case "steel":
                 if (Unit(question, onlyUnit, out fault) is not { } unit) return null;
                 return new JsonObject { ["ok"] = true, ["steel"] = SteelAnswer.Of(desk.Belief(unit)) };
+            case "steel-history":
+                return Unit(question, onlyUnit, out fault) is { } told && AimReader.Number(question, "last", 1, SteelHistory.Most, "entries", out var last, out fault)
+                    ? new JsonObject { ["ok"] = true, ["steel-history"] = SteelHistory.Of(desk, told, (int)(last ?? SteelHistory.Most)) } : null;
             case "height":
                 return Height(question, onlyUnit, out fault);
             case "step-down":
@@ -41,6 +44,10 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
                 return TurfOf(question, now, out fault);
             case "plan":
                 return PlanOf(question, now, out fault);
+            case "canopy":
+                return CanopyOf(question, now, out fault);
+            case "sink":
+                return SinkOf(question, onlyUnit, out fault);
             case "places":
                 return new JsonObject { ["ok"] = true, ["places"] = PlacesAnswer.Of(desk) };
             case "score":
@@ -148,6 +155,17 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
         var plan = AreaPlan.Of(desk, area, TurfTime.On(desk, area, from, now), (int)Math.Ceiling(days ?? AreaPlan.UsualDays), now, off);
         return PlanAnswer.Of(desk, plan, phrasing);
     }
+
+    private JsonObject? CanopyOf(JsonElement question, DateTimeOffset now, out EntryFault? fault)
+    {
+        if (OneArea(question, out fault) is not { } area || !AimReader.Number(question, "back", 0, CanopyAnswer.MostBack, "days", out var back, out fault)
+            || !AimReader.Number(question, "ahead", 1, PlanLimits.MostDays, "days", out var ahead, out fault)) return null;
+        var days = (int)Math.Ceiling(ahead ?? CanopyAnswer.UsualAhead);
+        return new JsonObject { ["ok"] = true, ["canopy"] = CanopyAnswer.Of(desk, AreaPlan.Of(desk, area, now, days, now), (int)(back ?? CanopyAnswer.UsualBack), days) };
+    }
+
+    private JsonObject? SinkOf(JsonElement question, string? onlyUnit, out EntryFault? fault) =>
+        Unit(question, onlyUnit, out fault) is { } unit && Area(question, out var area, out fault) ? new JsonObject { ["ok"] = true, ["sink"] = SinkAnswer.Of(desk, unit, area) } : null;
 
     private const double FreshHours = 12;
 

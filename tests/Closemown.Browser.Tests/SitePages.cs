@@ -14,6 +14,12 @@ public static class SitePages
     public static IReadOnlyList<SitePage> All { get; } =
     [
         new("/", "today", "Today", ["Do now", "Then", "Unusual"]),
+        new("/look", "look", "Words and units on this device", ["Gaps in", "thou", "Keep it so"]),
+        new("/enter", "write", "Write down", ["paper-cut", "topdress"]),
+        new("/enter?kind=mow", "write-mow", "Write down: mow", ["Write it down"]),
+        new("/steel", "steel", "Steel", ["as walked behind", "Write it down", "The next step", "What this unit has taught"]),
+        new("/height", "height", "Height", ["From behind", "What to set", "Set it, step by step", "What would teach most"]),
+        new("/turf", "turf", "Turf", ["It stands at", "Stress", "Water and feed", "the label and local law decide"]),
         new("/plan", "plan", "Plan", ["Before each mowing", "The days", "The wish", "The mowings"]),
         new("/book", "book", "Book", ["the newest first", "Older", "To take away"]),
         new("/book/import", "book-import", "Bring entries in", ["one entry a line"]),

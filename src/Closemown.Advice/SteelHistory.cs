@@ -1,0 +1,64 @@
+using System.Text.Json.Nodes;
+using Closemown.Entries;
+using Closemown.Estimation;
+using Closemown.Steel;
+
+namespace Closemown.Advice;
+
+/// <summary>How a unit's gap and bluntness were believed to stand after each of its last entries, with what was read and done.</summary>
+public static class SteelHistory
+{
+    /// <summary>The most entries told.</summary>
+    public const int Most = 120;
+
+    private static readonly string[] Told = ["paper-cut", "paper-drag", "contact", "torch", "swath", "feeler", "clicks", "square-up", "lap", "stone", "grind", "rebuild", "strike", "mow"];
+
+    /// <summary>The history, oldest first.</summary>
+    /// <param name="desk">The entries.</param>
+    /// <param name="unit">The unit.</param>
+    /// <param name="last">How many entries at most, 1 to <see cref="Most"/>.</param>
+    public static JsonArray Of(Desk desk, string unit, int last)
+    {
+        ArgumentNullException.ThrowIfNull(desk);
+        ArgumentOutOfRangeException.ThrowIfLessThan(last, 1);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(last, Most);
+        var standing = desk.Standing;
+        var told = standing.Where(e => e.Unit == unit && Told.Contains(e.Kind.Name)).TakeLast(last).Select(e => e.Id).ToHashSet();
+        var track = new UnitTrack(UnitDescription.Of(unit, standing.Where(e => e.Unit == unit && e.Is("unit"))));
+        var history = new JsonArray();
+        foreach (var e in standing)
+        {
+            track.Add(e);
+            if (told.Contains(e.Id)) history.Add(Point(e, track));
+        }
+        return history;
+    }
+
+    private static JsonObject Point(Entry e, UnitTrack track)
+    {
+        var point = new JsonObject { ["id"] = e.Id.ToString("D"), ["at"] = EntryTime.Write(e.At), ["kind"] = e.Kind.Name };
+        foreach (var station in Stations.All)
+        {
+            if (e.Word(station) is { } word) point[station] = word;
+            else if (e.Number(station) is { } number) point[station] = number;
+        }
+        if (e.Number("minutes") is { } minutes) point["minutes"] = minutes;
+        if (e.Word("where") is { } where) point["where"] = where;
+        if (e.Word("what") is { } what) point["what"] = what;
+        point["clearanceUm"] = StepJson.AtStations(s => Clearance(track, s));
+        point["edgeUm"] = StepJson.AtStations(s => Predicted(track, Term.State(0, Layout.Edge + s, 1)));
+        return point;
+    }
+
+    private static Estimate Clearance(UnitTrack track, int station)
+    {
+        var (mean, variance) = Stations3.Clearance(track.Running, track.Unit, station);
+        return Estimate.Normal(mean, variance);
+    }
+
+    private static Estimate Predicted(UnitTrack track, Term term)
+    {
+        var (mean, variance) = track.Running.Predict([term]);
+        return Estimate.Normal(mean, variance);
+    }
+}
