@@ -59,7 +59,7 @@ public sealed class WorkshopTests
     {
         using var folder = new TempFolder();
         using var workshop = new Workshop(new ServeOptions { Book = folder.Book }, new StillTime(new DateTimeOffset(2026, 6, 1, 9, 2, 0, TimeSpan.Zero)));
-        var page = new VisitorWorkshop(workshop, new VisitorLook(WritingStyle.Plain));
+        var page = new VisitorWorkshop(workshop, new VisitorLook(WritingStyle.Plain), new ServeLimits());
         var told = new List<long>();
         page.Changed += (_, e) => told.Add(e.Sequence);
         var answers = await page.Append([JsonNode.Parse(Lines.Line(0))!.AsObject(), new JsonObject { ["kind"] = "mown" }, JsonNode.Parse(Lines.Line(3))!.AsObject()], TestContext.Current.CancellationToken);
