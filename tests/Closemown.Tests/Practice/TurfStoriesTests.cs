@@ -196,6 +196,36 @@ public sealed class TurfStoriesTests
     }
 
     [Fact]
+    public void On_a_day_off_nothing_is_planned_and_the_reason_is_told()
+    {
+        var pipe = Begun(
+        [
+            """{"kind":"mow","unit":"mower","area":"green","hours":0.3,"cutMm":5,"at":"2026-05-10T10:00:00Z"}""",
+            .. Weather("2026-04-01", 60, 10, 20, 3),
+        ]);
+        var planned = Plan(pipe, "2026-05-14", 20).First(d => (bool)d!["mow"]!)!;
+        var off = (string)planned["date"]!;
+        var days = pipe.Say($$"""{"ask":"plan","area":"green","from":"2026-05-14","days":20,"daysOff":["{{off}}"]}""")["plan"]!.AsArray();
+        var day = days.Single(d => (string)d!["date"]! == off)!;
+        Assert.False((bool)day["mow"]!);
+        Assert.Equal(0, (double)day["free"]!);
+        Assert.Contains(days, d => (bool)d!["mow"]!);
+        // The plan without it is what it was.
+        Assert.Equal(planned.ToJsonString(), Plan(pipe, "2026-05-14", 20).First(d => (bool)d!["mow"]!)!.ToJsonString());
+        var fault = pipe.SayAll("""{"ask":"plan","area":"green","daysOff":["tomorrow"]}""")[0];
+        Assert.Equal("daysOff", (string)fault["error"]!["field"]!);
+    }
+
+    [Fact]
+    public void The_places_of_the_book_are_told_with_what_was_described_last()
+    {
+        var pipe = Begun("""{"kind":"unit","unit":"mower","blades":8,"inTurns":"clockwise","at":"2026-02-02T08:00:00Z"}""", """{"kind":"unit","unit":"mower","blades":10,"at":"2026-02-03T08:00:00Z"}""");
+        var places = pipe.Say("""{"ask":"places"}""")["places"]!;
+        Assert.Equal("""[{"unit":"mower","blades":10,"inTurns":"clockwise"}]""", places["units"]!.ToJsonString());
+        Assert.Equal("cool", (string)Assert.Single(places["areas"]!.AsArray())!["grass"]!);
+    }
+
+    [Fact]
     public void The_same_entries_give_the_same_plan()
     {
         string Once() => Plan(ColdStory(6), "2026-03-02", 14).ToJsonString();
