@@ -9,7 +9,7 @@ namespace Closemown.Advice;
 /// <summary>Answers questions about a book in the shapes of the contract.</summary>
 public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phrasing)
 {
-    private static readonly string[] Known = ["next", "steel", "height", "step-down", "why", "today", "score", "turf", "plan", "steel-history"];
+    private static readonly string[] Known = ["next", "steel", "height", "step-down", "why", "today", "score", "turf", "plan", "steel-history", "canopy", "sink", "places"];
     private readonly StepJson write = new(phrasing);
 
     /// <summary>Answers a question.</summary>
@@ -44,6 +44,12 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
                 return TurfOf(question, now, out fault);
             case "plan":
                 return PlanOf(question, now, out fault);
+            case "canopy":
+                return CanopyOf(question, now, out fault);
+            case "sink":
+                return SinkOf(question, onlyUnit, out fault);
+            case "places":
+                return new JsonObject { ["ok"] = true, ["places"] = PlacesAnswer.Of(desk) };
             case "score":
                 return new JsonObject { ["ok"] = true, ["score"] = ScoreAnswer.Of(desk.Units.Select(desk.Track), desk.Units.Select(desk.HeightTrack)) };
             default:
@@ -144,10 +150,22 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
     private JsonObject? PlanOf(JsonElement question, DateTimeOffset now, out EntryFault? fault)
     {
         if (OneArea(question, out fault) is not { } area || !Date(question, "from", out var from, out fault)
-            || !AimReader.Number(question, "days", 1, PlanLimits.MostDays, "days", out var days, out fault)) return null;
-        var plan = AreaPlan.Of(desk, area, TurfTime.On(desk, area, from, now), (int)Math.Ceiling(days ?? AreaPlan.UsualDays), now);
+            || !AimReader.Number(question, "days", 1, PlanLimits.MostDays, "days", out var days, out fault)
+            || !DaysOff.Read(question, out var off, out fault)) return null;
+        var plan = AreaPlan.Of(desk, area, TurfTime.On(desk, area, from, now), (int)Math.Ceiling(days ?? AreaPlan.UsualDays), now, off);
         return PlanAnswer.Of(desk, plan, phrasing);
     }
+
+    private JsonObject? CanopyOf(JsonElement question, DateTimeOffset now, out EntryFault? fault)
+    {
+        if (OneArea(question, out fault) is not { } area || !AimReader.Number(question, "back", 0, CanopyAnswer.MostBack, "days", out var back, out fault)
+            || !AimReader.Number(question, "ahead", 1, PlanLimits.MostDays, "days", out var ahead, out fault)) return null;
+        var days = (int)Math.Ceiling(ahead ?? CanopyAnswer.UsualAhead);
+        return new JsonObject { ["ok"] = true, ["canopy"] = CanopyAnswer.Of(desk, AreaPlan.Of(desk, area, now, days, now), (int)(back ?? CanopyAnswer.UsualBack), days) };
+    }
+
+    private JsonObject? SinkOf(JsonElement question, string? onlyUnit, out EntryFault? fault) =>
+        Unit(question, onlyUnit, out fault) is { } unit && Area(question, out var area, out fault) ? new JsonObject { ["ok"] = true, ["sink"] = SinkAnswer.Of(desk, unit, area) } : null;
 
     private const double FreshHours = 12;
 

@@ -46,6 +46,7 @@ public static class WebHost
         services.AddScoped(s => LookCookie.Read(s.GetRequiredService<IHttpContextAccessor>().HttpContext?.Request, VisitorStyle.Usual(options)));
         services.AddScoped(s => s.GetRequiredService<VisitorLook>().WritingStyle);
         services.AddScoped<FormInHand>();
+        services.AddSingleton<IBlankForms, BlankForms>();
         services.AddScoped<IWorkshop, VisitorWorkshop>();
         services.AddHostedService<Lookout>();
         services.AddRazorComponents();
@@ -96,6 +97,7 @@ public static class WebHost
         app.MapStaticAssets().WithMetadata(new OpenToAll(true));
         app.MapTwins();
         app.MapBook();
+        app.MapPlanCalendar();
         app.MapEntries();
         app.MapEnter();
         app.MapFormToken();

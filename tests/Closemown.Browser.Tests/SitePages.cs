@@ -18,6 +18,12 @@ public static class SitePages
         new("/bench?unit=ten-blade&begun=1", "bench-step", "At the bench", ["feel at both ends", "Write it down", "Not done"], 76),
         new("/bench?unit=ten-blade&begun=1&aim=4&area=green", "bench-height", "At the bench", ["Done as said", "Done otherwise", "Not done"], 76),
         new("/after", "after", "After mowing", ["clean", "ragged", "uncut", "The mowing itself"], 76),
+        new("/look", "look", "Words and units on this device", ["Gaps in", "thou", "Keep it so"]),
+        new("/enter", "write", "Write down", ["paper-cut", "topdress"]),
+        new("/enter?kind=mow", "write-mow", "Write down: mow", ["Write it down"]),
+        new("/steel", "steel", "Steel", ["as walked behind", "Write it down", "The next step", "What this unit has taught"]),
+        new("/height", "height", "Height", ["From behind", "What to set", "Set it, step by step", "What would teach most"]),
+        new("/turf", "turf", "Turf", ["It stands at", "Stress", "Water and feed", "the label and local law decide"]),
     ];
 
     /// <summary>The page of this name.</summary>

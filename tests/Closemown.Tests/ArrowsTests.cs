@@ -18,10 +18,11 @@ public sealed class ArrowsTests
         ["Closemown.Weather"] = ["Closemown.Entries", "Closemown.Quantities"],
         ["Closemown.Advice"] = ["Closemown.Steel", "Closemown.Height", "Closemown.Turf", "Closemown.Entries", "Closemown.Estimation", "Closemown.Quantities"],
         ["Closemown.Book"] = ["Closemown.Entries", "Closemown.Quantities"],
+        ["Closemown.Calendars"] = ["Closemown.Advice", "Closemown.Entries", "Closemown.Quantities", "Closemown.Turf"],
         ["Closemown.Pipe"] = ["Closemown.Advice", "Closemown.Height", "Closemown.Book", "Closemown.Entries", "Closemown.Steel", "Closemown.Quantities"],
         ["Closemown.Serving"] = [],
-        ["Closemown.Pages"] = ["Closemown.Advice", "Closemown.Entries", "Closemown.Quantities"],
-        ["Closemown.Web"] = ["Closemown.Pages", "Closemown.Serving", "Closemown.Typing", "Closemown.Pipe", "Closemown.Advice", "Closemown.Steel", "Closemown.Book", "Closemown.Entries", "Closemown.Quantities"],
+        ["Closemown.Pages"] = ["Closemown.Advice", "Closemown.Typing", "Closemown.Entries", "Closemown.Quantities"],
+        ["Closemown.Web"] = ["Closemown.Pages", "Closemown.Calendars", "Closemown.Serving", "Closemown.Typing", "Closemown.Pipe", "Closemown.Advice", "Closemown.Steel", "Closemown.Book", "Closemown.Entries", "Closemown.Quantities"],
     };
 
     public static TheoryData<string> Projects => [.. Allowed.Keys];

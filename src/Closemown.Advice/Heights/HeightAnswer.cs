@@ -50,7 +50,7 @@ public static class HeightAnswer
             answer["knifeClearMm"] = StepJson.Q(benchMm is { } at ? room with { Mean = room.Mean + at - Math.Min(belief.BenchMm(0).Mean, belief.BenchMm(1).Mean) } : room);
             answer["lowestBenchMm"] = StepJson.Q(belief.LowestBenchMm(area, wet)!.Value);
         }
-        answer["drivers"] = new JsonArray([.. belief.CutDrivers(area, wet).Select(d => (JsonNode)new JsonObject { ["what"] = d.What, ["mm"] = d.Mm, ["share"] = d.Share })]);
+        answer["drivers"] = new JsonArray([.. belief.CutDrivers(area, wet).Select(d => (JsonNode)new JsonObject { ["what"] = d.What, ["say"] = HeightSpeech.Driver(d.What), ["mm"] = d.Mm, ["share"] = d.Share })]);
         answer["readings"] = new JsonObject { ["gauge"] = track.Readings, ["mowings"] = mowings, ["canopy"] = spots };
         answer["teaches"] = new JsonArray([.. CutReading.Of(belief, area, wet).Select(r => (JsonNode)new JsonObject { ["say"] = phrasing.Say(Say(r, belief.SinkMm(area, wet).Sd)), ["reading"] = r.What, ["spots"] = r.Spots, ["mowings"] = r.Mowings, ["sdAfterMm"] = r.SdAfterMm })]);
         if (track.Loose) answer["loose"] = true;

@@ -19,16 +19,17 @@ public sealed record AreaPlan(AreaToday Today, MowingPlan Plan)
     /// <param name="at">The time of the first day.</param>
     /// <param name="days">Days asked for, 1 to <see cref="PlanLimits.MostDays"/>.</param>
     /// <param name="now">When it is asked.</param>
-    public static AreaPlan Of(Desk desk, string area, DateTimeOffset at, int days, DateTimeOffset now)
+    /// <param name="daysOff">Days on which nobody is there to mow; null for none.</param>
+    public static AreaPlan Of(Desk desk, string area, DateTimeOffset at, int days, DateTimeOffset now, IReadOnlySet<DateOnly>? daysOff = null)
     {
         ArgumentNullException.ThrowIfNull(desk);
-        return desk.Planned(area, at, days, now, () => Make(desk, area, at, days, now));
+        return daysOff is { Count: > 0 } ? Make(desk, area, at, days, now, daysOff) : desk.Planned(area, at, days, now, () => Make(desk, area, at, days, now, daysOff));
     }
 
     /// <summary>How many days are planned where none are named.</summary>
     public const int UsualDays = 28;
 
-    private static AreaPlan Make(Desk desk, string area, DateTimeOffset at, int days, DateTimeOffset now)
+    private static AreaPlan Make(Desk desk, string area, DateTimeOffset at, int days, DateTimeOffset now, IReadOnlySet<DateOnly>? daysOff)
     {
         var today = AreaToday.Of(desk, area, at);
         var (ledger, wish) = (today.Ledger, today.Ledger.Wish);
@@ -50,6 +51,10 @@ public sealed record AreaPlan(AreaToday Today, MowingPlan Plan)
         var free = PersonDays.Free(wish, today.Date, n);
         // Who asks on a usual day is there.
         if (free[0] == PersonDays.UsualDay && today.Date == ledger.Track.Area.LocalDate(now)) free[0] = 1;
+        for (var d = 0; d < n; d++)
+        {
+            if (daysOff?.Contains(today.Date.AddDays(d)) == true) free[d] = 0;
+        }
         var problem = new PlanProblem
         {
             From = today.Date,

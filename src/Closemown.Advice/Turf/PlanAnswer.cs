@@ -38,6 +38,10 @@ public static class PlanAnswer
             ["reached"] = outlook.Earliest is { } on ? TurfAnswer.Date(on) : null,
             ["reachedByDate"] = outlook.ByDateProbability,
             ["canMeetDate"] = outlook.CanMeetDate,
+            ["weekdays"] = new JsonArray([.. wish.Weekdays.Select(d => (JsonNode)d.ToString()[..3].ToLowerInvariant())]),
+            ["minutesADay"] = wish.MinutesADay,
+            ["fixtures"] = new JsonArray([.. wish.Fixtures.Select(f => (JsonNode)TurfAnswer.Date(f)!)]),
+            ["noHeightChangeDays"] = wish.NoHeightChangeDays,
         };
     }
 

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Globalization;
 using System.Text.Json.Nodes;
 using Closemown.Advice;
+using Closemown.Calendars;
 using Closemown.Pipe;
 using Closemown.Turf;
 

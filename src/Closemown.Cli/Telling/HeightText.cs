@@ -43,7 +43,7 @@ internal sealed class HeightText(HeightBelief b, string? area, bool wet, Writing
         yield return $"That is {figures.Whole(Math.Abs(sink.Mean))} {(sink.Mean >= 0 ? "below" : "above")} what the gauge reads (give or take {figures.Number(sink.Sd)}), from "
             + (spots == 0 ? "usual values alone: no standing height was read after a mowing yet." : $"{Count(spots, "spot")} read after {Count(mowings, "mowing")}.") + $" The gauge was read {Count(b.Track.Readings, "time")}, left and right counted apart.";
         if (benchMm is not null) yield break;
-        var drivers = b.CutDrivers(area, wet).Where(d => d.Share >= 0.01).Select(d => $"{Named(d.What)} {Math.Round(100 * d.Share):0}");
+        var drivers = b.CutDrivers(area, wet).Where(d => d.Share >= 0.01).Select(d => $"{HeightSpeech.Driver(d.What)} {Math.Round(100 * d.Share):0}");
         yield return $"What is not known of it, in 100: {string.Join(", ", drivers)}.";
         yield return Sides();
         if (b.KnifeClearMm(area, wet) is { } room)
@@ -72,8 +72,6 @@ internal sealed class HeightText(HeightBelief b, string? area, bool wet, Writing
         var lower = tilt.Mean < 0 ? WordKey.Left : WordKey.Right;
         return $"The {Words.For(style, lower)} side stands {figures.Whole(Math.Abs(tilt.Mean))} lower (give or take {figures.Number(tilt.Sd)}): {SideStep.Seen(step)}.";
     }
-
-    private static string Named(string what) => what switch { "bench" => "the bench height", "grain" => "the grain of the day", "sink" => "how far it sinks", "season" => "the season", _ => what };
 
     private static HeightEstimate Percent(HeightEstimate e) => new(100 * e.Mean, 100 * e.Sd);
 

@@ -87,6 +87,13 @@ public sealed class HeightTrack
     /// <summary>The running belief.</summary>
     public GaussianState Running => running.Current;
 
+    /// <summary>Bench height by the running belief, the middle of both sides, mm.</summary>
+    public HeightEstimate BenchNowMm => HeightEstimate.Of(running.Current.Predict([Term.State(0, HeightLayout.Left, 0.5), Term.State(0, HeightLayout.Right, 0.5)]));
+
+    /// <summary>Sink by the running belief, dry, mm.</summary>
+    /// <param name="area">The area; null for the one last mown.</param>
+    public HeightEstimate SinkNowMm(string? area) => HeightEstimate.Of(running.Current.Predict(SinkTerms(area, false, null)));
+
     /// <summary>All entries of one unit, and what is read on the turf it mows, as a track.</summary>
     /// <param name="name">The unit.</param>
     /// <param name="standing">Standing entries in order; those that do not concern it are passed over.</param>

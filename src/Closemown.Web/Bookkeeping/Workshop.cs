@@ -91,6 +91,23 @@ internal sealed class Workshop : IDisposable
         }
     }
 
+    /// <summary>Looks something up in what is known, in turn.</summary>
+    public async Task<T> LookUp<T>(Func<Conversation, T> look, CancellationToken stop)
+    {
+        await turn.WaitAsync(stop);
+        try
+        {
+            time?.Hold(CatchUp().At);
+            return look(Talk);
+        }
+        finally
+        {
+            time?.Hold(null);
+            turn.Release();
+            Tell(answers.Stamp);
+        }
+    }
+
     /// <summary>Takes one line, entry or question, as the pipe does.</summary>
     public async Task<string> Say(string line, CancellationToken stop)
     {

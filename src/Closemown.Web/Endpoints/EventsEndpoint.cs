@@ -1,3 +1,4 @@
+using System.ComponentModel;
 using System.Globalization;
 using System.Threading.Channels;
 using Closemown.Pages;
@@ -11,10 +12,10 @@ internal static class EventsEndpoint
 
     public static void MapEvents(this IEndpointRouteBuilder app) =>
         app.MapGet("/events", Tell).WithName("events").WithSummary("Server-sent events: \"changed\" whenever the book changes.")
-            .WithDescription("event: changed, data: {\"seq\":…}, id: the same number, that of the book's last entry. With Last-Event-ID of another number the first event comes at once. Comments every 15 s keep the line open.")
+            .WithDescription("event: changed, data: {\"seq\":…}, id: the same number, that of the book's last entry. With Last-Event-ID of another number, or else seen=, the first event comes at once. Comments every 15 s keep the line open.")
             .WithMetadata(new ForPrograms()).Produces<string>(StatusCodes.Status200OK, "text/event-stream").Produces<string>(StatusCodes.Status401Unauthorized, "application/json");
 
-    private static async Task Tell(HttpContext http, Workshop workshop, IHostApplicationLifetime lifetime)
+    private static async Task Tell(HttpContext http, Workshop workshop, IHostApplicationLifetime lifetime, [Description("the number that the page already shows")] string? seen)
     {
         using var ends = CancellationTokenSource.CreateLinkedTokenSource(http.RequestAborted, lifetime.ApplicationStopping);
         // Only the last number counts: a slow reader misses nothing that matters.
@@ -26,7 +27,7 @@ internal static class EventsEndpoint
             http.Response.ContentType = "text/event-stream; charset=utf-8";
             var last = workshop.Stamp.Entries;
             await Write(http, string.Create(CultureInfo.InvariantCulture, $"retry: 2000\n: at {last}\n\n"), ends.Token);
-            if (http.Request.Headers["Last-Event-ID"].ToString() is { Length: > 0 } known && known != last.ToString(CultureInfo.InvariantCulture)) await Changed(http, last, ends.Token);
+            if ((http.Request.Headers["Last-Event-ID"].ToString() is { Length: > 0 } got ? got : seen) is { Length: > 0 } known && known != last.ToString(CultureInfo.InvariantCulture)) await Changed(http, last, ends.Token);
             while (!ends.IsCancellationRequested)
             {
                 using var beat = CancellationTokenSource.CreateLinkedTokenSource(ends.Token);

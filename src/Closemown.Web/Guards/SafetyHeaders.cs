@@ -7,7 +7,7 @@ internal static class SafetyHeaders
     public const string ContentSecurityPolicy =
         "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; connect-src 'self'; form-action 'self'; manifest-src 'self'; worker-src 'self'; base-uri 'none'; frame-ancestors 'none'";
 
-    private const string Permissions = "accelerometer=(), autoplay=(), camera=(self), display-capture=(), geolocation=(), gyroscope=(), microphone=(self), midi=(), payment=(), usb=()";
+    private const string Permissions = "accelerometer=(), autoplay=(self), camera=(self), display-capture=(), geolocation=(), gyroscope=(), microphone=(self), midi=(), payment=(), screen-wake-lock=(self), usb=()";
 
     public static void UseSafetyHeaders(this IApplicationBuilder app) => app.Use((http, next) =>
     {
@@ -21,7 +21,8 @@ internal static class SafetyHeaders
         var headers = http.Response.Headers;
         headers.ContentSecurityPolicy = ContentSecurityPolicy;
         headers.XContentTypeOptions = "nosniff";
-        headers["Referrer-Policy"] = "no-referrer";
+        // Nothing to others. To this server itself it must be told: without it a browser sends a form's Origin as null, which another site can do too.
+        headers["Referrer-Policy"] = "same-origin";
         headers["Cross-Origin-Opener-Policy"] = "same-origin";
         headers["Cross-Origin-Resource-Policy"] = "same-origin";
         headers["Permissions-Policy"] = Permissions;

@@ -11,7 +11,7 @@ public sealed class Chromium : IAsyncDisposable
     [
         "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync",
         // Nothing leaves this machine, whatever a page asks for.
-        "--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1",
+        "--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1, EXCLUDE 127.0.0.2",
     ];
 
     private readonly IPlaywright driver;

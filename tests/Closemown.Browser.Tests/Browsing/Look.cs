@@ -24,7 +24,8 @@ public sealed record ViewSize(string Name, int WidthPx, int HeightPx, bool Touch
 /// <param name="Dark">Dark is preferred.</param>
 /// <param name="Script">Script may run.</param>
 /// <param name="StillMotion">Less motion is preferred: pictures are then of a page at rest.</param>
-public sealed record Look(ViewSize Size, bool Dark = false, bool Script = true, bool StillMotion = true)
+/// <param name="Workers">The pages may keep copies of themselves; else every page comes from the server.</param>
+public sealed record Look(ViewSize Size, bool Dark = false, bool Script = true, bool StillMotion = true, bool Workers = false)
 {
     /// <summary>The theme's name in the names of files.</summary>
     public string Theme => Dark ? "dark" : "light";
@@ -39,6 +40,7 @@ public sealed record Look(ViewSize Size, bool Dark = false, bool Script = true, 
         ColorScheme = Dark ? ColorScheme.Dark : ColorScheme.Light,
         ReducedMotion = StillMotion ? ReducedMotion.Reduce : ReducedMotion.NoPreference,
         JavaScriptEnabled = Script,
+        ServiceWorkers = Workers ? ServiceWorkerPolicy.Allow : ServiceWorkerPolicy.Block,
         Locale = "en-GB",
         TimezoneId = "UTC",
     };

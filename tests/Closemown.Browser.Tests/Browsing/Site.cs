@@ -1,5 +1,6 @@
 using Closemown.Browser.Tests;
 using Closemown.Tests.Web;
+using Microsoft.Playwright;
 using Xunit;
 
 [assembly: AssemblyFixture(typeof(Site))]
@@ -18,6 +19,8 @@ public sealed class Site : IAsyncLifetime
 
     public async ValueTask InitializeAsync()
     {
+        // A machine at work on other things as well is slow, not wrong.
+        Assertions.SetDefaultExpectTimeout(60_000);
         // The browser first: where there is none, nothing else is waited for.
         chromium = await Chromium.Start();
         server = await DemoServer.Start();

@@ -11,6 +11,9 @@ public sealed class Visit : IAsyncDisposable
 
     public IPage Page { get; }
 
+    /// <summary>The visitor's cookies, stores and network.</summary>
+    public IBrowserContext Context => context;
+
     public Look Look { get; }
 
     /// <summary>What the pages asked of others, and complained of, so far.</summary>

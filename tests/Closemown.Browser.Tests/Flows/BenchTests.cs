@@ -68,7 +68,7 @@ public sealed class BenchTests(Site site)
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Begin" }).TapAsync();
         await Assertions.Expect(visit.Page.Locator("section.now .big")).ToContainTextAsync("feel at both ends");
         Assert.Equal(seen, await visit.Page.Locator(".stations legend").AllInnerTextsAsync());
-        Assert.Equal(seen, await visit.Page.Locator("svg.picture text").AllInnerTextsAsync());
+        Assert.Equal(seen, await visit.Page.Locator("svg.picture text").AllTextContentsAsync());
         // The fields keep the mower's own sides: what is first on the screen is the right one, and is sent as right.
         Assert.Equal(seen, await visit.Page.Locator(".stations fieldset").EvaluateAllAsync<string[]>("all => all.map(f => f.querySelector('input').name)"));
         await visit.Open("/bench?unit=ten-blade&begun=1&aim=4&area=green");

@@ -56,6 +56,23 @@ public sealed class EntriesTests
         Assert.Contains("id: 3", told);
     }
 
+    [Theory]
+    [InlineData("/events?seen=1", null)]
+    [InlineData("/events?seen=2", "1")]
+    public async Task Who_has_seen_another_state_of_the_book_is_told_at_once(string path, string? last)
+    {
+        await using var bench = await ServerBench.Start(entries: [Lines.Line(0), Lines.Line(2)]);
+        using var request = new HttpRequestMessage(HttpMethod.Get, path);
+        if (last is not null) request.Headers.Add("Last-Event-ID", last);
+        using var events = await bench.Machine.SendAsync(request, HttpCompletionOption.ResponseHeadersRead, TestContext.Current.CancellationToken);
+        using var reader = new StreamReader(await events.Content.ReadAsStreamAsync(TestContext.Current.CancellationToken));
+        using var patience = CancellationTokenSource.CreateLinkedTokenSource(TestContext.Current.CancellationToken);
+        patience.CancelAfter(TimeSpan.FromSeconds(5));
+        while (await reader.ReadLineAsync(patience.Token) != "data: {\"seq\":2}")
+        {
+        }
+    }
+
     [Fact]
     public async Task Another_programs_entry_is_told_though_nobody_asks()
     {

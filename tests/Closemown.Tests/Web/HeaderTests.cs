@@ -22,7 +22,7 @@ public sealed class HeaderTests
         var answer = await bench.Machine.GetAsync(path, TestContext.Current.CancellationToken);
         string? Said(string name) => answer.Headers.TryGetValues(name, out var v) ? string.Join(", ", v) : null;
         Assert.Equal(Policy, Said("Content-Security-Policy"));
-        Assert.Equal(("nosniff", "no-referrer", "same-origin", "same-origin"), (Said("X-Content-Type-Options"), Said("Referrer-Policy"), Said("Cross-Origin-Opener-Policy"), Said("Cross-Origin-Resource-Policy")));
+        Assert.Equal(("nosniff", "same-origin", "same-origin", "same-origin"), (Said("X-Content-Type-Options"), Said("Referrer-Policy"), Said("Cross-Origin-Opener-Policy"), Said("Cross-Origin-Resource-Policy")));
         Assert.Contains("geolocation=()", Said("Permissions-Policy"), StringComparison.Ordinal);
         Assert.Null(Said("Server"));
         Assert.Null(Said("X-Powered-By"));

@@ -20,7 +20,9 @@ public sealed class LookTests
         var cookie = Assert.Single(answer.Headers.GetValues("Set-Cookie"), c => c.StartsWith("closemown-look=", StringComparison.Ordinal));
         Assert.Contains("httponly", cookie, StringComparison.OrdinalIgnoreCase);
         Assert.Equal(["us", "thou", "fraction", "point", "dark", "front"], Checked(await visitor.Page("/look")));
+        Assert.Contains("<html lang=\"en\" data-theme=\"dark\">", await visitor.Page("/"), StringComparison.Ordinal);
         using var other = new Visitor(bench);
+        Assert.Contains("<html lang=\"en\">", await other.Page("/"), StringComparison.Ordinal);
         Assert.Equal(["us", "um", "mm", "point", "system", "behind"], Checked(await other.Page("/look")));
     }
 

@@ -4,10 +4,10 @@ using Ical.Net.CalendarComponents;
 using Ical.Net.DataTypes;
 using Ical.Net.Serialization;
 
-namespace Closemown.Cli;
+namespace Closemown.Calendars;
 
 /// <summary>A plan's mowings as all-day events of a calendar file (RFC 5545).</summary>
-internal static class PlanCalendarFile
+public static class PlanCalendarFile
 {
     /// <summary>The file's text.</summary>
     /// <param name="plan">The plan.</param>
@@ -16,6 +16,9 @@ internal static class PlanCalendarFile
     /// <param name="now">When it is made.</param>
     public static string Of(AreaPlan plan, string area, Phrasing words, DateTimeOffset now)
     {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(area);
+        ArgumentNullException.ThrowIfNull(words);
         var calendar = new Ical.Net.Calendar { ProductId = "-//Closemown//Mowing plan//EN" };
         foreach (var day in plan.Plan.Days.Where(d => d.Mow))
         {
