@@ -79,10 +79,9 @@ public sealed class BenchTests(Site site)
     public async Task Where_one_stands_leaves_the_other_choices_alone()
     {
         await using var visit = await site.Visit(new(ViewSize.Phone));
-        await visit.Open("/look");
+        await visit.Open("/look?back=" + Uri.EscapeDataString("/bench?unit=ten-blade"));
         await visit.Page.Locator("label:has(input[name=words][value=uk])").TapAsync();
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Keep it so" }).TapAsync();
-        await visit.Open("/bench?unit=ten-blade");
         await visit.Page.Locator("label:has(input[name=stand][value=front])").TapAsync();
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Begin" }).TapAsync();
         await Assertions.Expect(visit.Page.Locator("section.now .big")).ToContainTextAsync("cylinder");
