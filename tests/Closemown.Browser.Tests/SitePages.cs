@@ -15,7 +15,7 @@ public static class SitePages
     [
         new("/", "today", "Today", ["Do now", "Then", "Unusual"]),
         new("/look", "look", "Words and units on this device", ["Gaps in", "thou", "Keep it so"]),
-        new("/enter", "write", "Write down", ["paper-cut", "topdress"]),
+        new("/enter", "write", "Write down", ["paper-cut"]),
         new("/enter?kind=mow", "write-mow", "Write down: mow", ["Write it down"]),
         new("/steel", "steel", "Steel", ["as walked behind", "Write it down", "The next step", "What this unit has taught"]),
         new("/height", "height", "Height", ["From behind", "What to set", "Set it, step by step", "What would teach most"]),

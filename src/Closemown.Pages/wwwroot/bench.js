@@ -2,8 +2,14 @@
 
 const COUNT_IN_S = 5, LAST_S = 10;
 
-for (const box of document.querySelectorAll('[data-answers]')) writeWithTheLast(box);
-for (const box of document.querySelectorAll('[data-timer]')) timer(box);
+prepare();
+// When the book has changed the page's main part is put anew.
+new MutationObserver(changes => { if (changes.some(c => [...c.addedNodes].some(n => n.nodeName === 'MAIN'))) prepare(); }).observe(document.body, { childList: true });
+
+function prepare() {
+  for (const box of document.querySelectorAll('main [data-answers]')) writeWithTheLast(box);
+  for (const box of document.querySelectorAll('main [data-timer]')) timer(box);
+}
 
 /** The last answer by finger or mouse writes the check down. By keyboard the arrows choose, so there the button does. */
 function writeWithTheLast(box) {
@@ -42,6 +48,8 @@ function timer(box) {
     state = 'in';
     from = performance.now();
     stop.textContent = 'Stop';
+    // The page is left as it is meanwhile, whatever comes into the book.
+    box.dataset.busy = '';
     dialog.classList.remove('over');
     dialog.showModal();
     say('Hands free.', 'Hands free');
@@ -82,6 +90,7 @@ function timer(box) {
 
   function close() {
     state = 'ready';
+    delete box.dataset.busy;
     dialog.close();
     field.form.querySelector('button[type=submit]').focus();
   }
