@@ -30,8 +30,9 @@ public interface IWorkshop
     Task<EntryTold?> Find(Guid id, CancellationToken stop = default);
 
     /// <summary>The last entry that stands, by arrival: what "undo" takes out; null in an empty book.</summary>
+    /// <param name="unit">Only entries about this unit; null for any.</param>
     /// <param name="stop">Ends the wait for others.</param>
-    Task<EntryTold?> Undoable(CancellationToken stop = default);
+    Task<EntryTold?> Undoable(string? unit = null, CancellationToken stop = default);
 
     /// <summary>Entries by their time, the newest first, so many a page.</summary>
     /// <param name="sought">Which, and which page.</param>

@@ -15,7 +15,7 @@ public sealed record VisitorLook(WritingStyle WritingStyle)
     /// <summary>In front of the mower: pictures are mirrored.</summary>
     public const string InFront = "front";
 
-    /// <summary>The unit lies upside down on the bench.</summary>
+    /// <summary>The unit lies upside down on the bench, rolled over sideways, so that left and right have changed places; tipped front over back they have not.</summary>
     public const string UpsideDown = "upside-down";
 
     /// <summary>"system", "light" or "dark".</summary>
@@ -53,6 +53,6 @@ public static class LookChoices
         new("height", "Heights in", [("mm", "mm"), ("inch", "inches, 0.156"), ("fraction", "inches, 5/32")]),
         new("decimal", "Decimal sign", [("point", "point, 4.5"), ("comma", "comma, 4,5")]),
         new("theme", "Light or dark", [("system", "as this device"), ("light", "light"), ("dark", "dark")]),
-        new("stand", "At the bench you stand", [(VisitorLook.Behind, "behind, as you walk"), (VisitorLook.InFront, "in front"), (VisitorLook.UpsideDown, "unit upside down")]),
+        new("stand", "At the bench you stand", [(VisitorLook.Behind, "behind, as you walk"), (VisitorLook.InFront, "in front"), (VisitorLook.UpsideDown, "unit rolled over sideways")]),
     ];
 }

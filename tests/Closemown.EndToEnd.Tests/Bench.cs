@@ -35,17 +35,17 @@ public sealed class Bench : IDisposable
     /// <param name="more">Environment variables to set, or with null to take out.</param>
     public Ran Run(string[] args, string? input, Dictionary<string, string?>? more) => Start("dotnet", [Program, .. args], input, more);
 
-    public Ran Start(string file, string[] args, string? input, Dictionary<string, string?>? more)
+    public Ran Start(string file, string[] args, string? input, Dictionary<string, string?>? more, double minutes = 2)
     {
         using var process = Process.Start(Info(file, args, more))!;
         var error = process.StandardError.ReadToEndAsync();
         var output = process.StandardOutput.ReadToEndAsync();
         if (input is not null) process.StandardInput.Write(input);
         process.StandardInput.Close();
-        if (!process.WaitForExit(120_000))
+        if (!process.WaitForExit(TimeSpan.FromMinutes(minutes)))
         {
             process.Kill(entireProcessTree: true);
-            throw new TimeoutException($"{string.Join(' ', args)} did not end within two minutes.");
+            throw new TimeoutException($"{string.Join(' ', args)} did not end within {minutes} minutes.");
         }
         return new Ran(process.ExitCode, output.Result, error.Result);
     }

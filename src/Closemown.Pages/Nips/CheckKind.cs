@@ -17,6 +17,9 @@ public sealed record CheckKind(string Kind, string Name, IReadOnlyList<string> W
         new("swath", "The mown strip", ["clean", "ragged", "uncut"], "Look at the strip from behind: left and right as you walk."),
     ];
 
+    /// <summary>What people call a check of that kind.</summary>
+    public static string NameOf(string kind) => (All.FirstOrDefault(c => c.Kind == kind)?.Name ?? kind).ToLowerInvariant();
+
     /// <summary>The check of that kind; the usual one where there is none.</summary>
     public static CheckKind Of(string? kind) => All.FirstOrDefault(c => c.Kind == kind) ?? All[0];
 }

@@ -62,6 +62,10 @@ public sealed class TaskAnswer(JsonObject json)
         _ => ($"/bench{Query}", "Start, step by step"),
     };
 
+    /// <summary>Where the height of a mowing is set at the bench; null where it is no mowing with a unit and a cut.</summary>
+    public string? SettingHeight => Do == "mow" && Unit.Length > 0 && (double?)json["cutMm"] is { } cut && json["benchMm"] is not null
+        ? $"/bench{Query}&aim={cut.ToString(CultureInfo.InvariantCulture)}" : null;
+
     private string Query
     {
         get

@@ -11,11 +11,9 @@ namespace Closemown.Web;
 /// <summary>What an entry of the book says, in a visitor's words.</summary>
 internal static class EntryTelling
 {
-    /// <summary>The entry of an id, or the last one that stands; null where there is none.</summary>
-    public static EntryTold? Of(Desk desk, IEntryStore book, Guid? id, WritingStyle style)
-    {
-        return (id is { } told ? book.Find(told) : Last(desk)) is { } entry ? Told(desk, book, entry, style, 0) : null;
-    }
+    /// <summary>The entry of an id; null where there is none.</summary>
+    public static EntryTold? Of(Desk desk, IEntryStore book, Guid id, WritingStyle style) =>
+        book.Find(id) is { } entry ? Told(desk, book, entry, style, 0) : null;
 
     /// <summary>With what it takes out; of what took something out in turn, that too.</summary>
     private static EntryTold Told(Desk desk, IEntryStore book, Entry entry, WritingStyle style, int depth) =>
@@ -31,10 +29,13 @@ internal static class EntryTelling
 
     private static string Said(Entry entry, WritingStyle style) => EntryWords.Short(entry, style);
 
-    private static Entry? Last(Desk desk)
+    /// <summary>The last entry by arrival that stands; null where there is none.</summary>
+    /// <param name="desk">The entries.</param>
+    /// <param name="unit">Only entries about this unit; null for any.</param>
+    public static Entry? Last(Desk desk, string? unit)
     {
         var standing = desk.Standing.Select(e => e.Id).ToHashSet();
-        return desk.Arrived.LastOrDefault(e => standing.Contains(e.Id));
+        return desk.Arrived.LastOrDefault(e => standing.Contains(e.Id) && (unit is null || e.Unit == unit));
     }
 
     /// <summary>How odd a reading was, where it does not fit its unit's own pattern.</summary>

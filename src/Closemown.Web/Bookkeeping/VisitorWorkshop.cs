@@ -46,7 +46,8 @@ internal sealed class VisitorWorkshop(Workshop workshop, VisitorLook look, Serve
 
     public Task<EntryTold?> Find(Guid id, CancellationToken stop = default) => workshop.Tell(id, look.WritingStyle, stop);
 
-    public Task<EntryTold?> Undoable(CancellationToken stop = default) => workshop.Tell(null, look.WritingStyle, stop);
+    public async Task<EntryTold?> Undoable(string? unit = null, CancellationToken stop = default) =>
+        await workshop.LookUp(talk => EntryTelling.Last(talk.Desk, unit)?.Id, stop) is { } last ? await Find(last, stop) : null;
 
     public Task<BookPage> Leaf(BookSought sought, CancellationToken stop = default) => workshop.LookUp(talk => BookLeaf.Of(talk.Desk, sought, look.WritingStyle), stop);
 

@@ -134,10 +134,10 @@ internal sealed class Workshop : IDisposable
     }
 
     /// <summary>What an entry says, and whether it stands; null where the book has none of that id.</summary>
-    /// <param name="id">The entry; null for the last one that stands.</param>
+    /// <param name="id">The entry.</param>
     /// <param name="style">Whose words and units.</param>
     /// <param name="stop">Ends the wait for others.</param>
-    public async Task<EntryTold?> Tell(Guid? id, WritingStyle style, CancellationToken stop)
+    public async Task<EntryTold?> Tell(Guid id, WritingStyle style, CancellationToken stop)
     {
         await turn.WaitAsync(stop);
         try

@@ -33,12 +33,12 @@ public sealed class AfterMowingTests(Site site)
     }
 
     [Fact]
-    public async Task A_new_sound_is_two()
+    public async Task A_sound_is_two()
     {
         await using var server = await DemoServer.Start();
         await using var visit = await site.VisitOf(new(server.Server.Address), new(ViewSize.Phone));
         await visit.Open("/after?unit=ten-blade");
-        await visit.Page.GetByText("Heard a new sound").TapAsync();
+        await visit.Page.GetByText("How it sounds").TapAsync();
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "it ticks" }).TapAsync();
         await Assertions.Expect(visit.Page.Locator(".notice").First).ToContainTextAsync("ticks");
     }

@@ -47,7 +47,7 @@ public sealed class HeightWordsTests
     [InlineData(-0.23, "Lower left by about 1/4 turn (0.23)")]
     [InlineData(-0.02, "Lower left by a hair (0.02)")]
     [InlineData(1, "Raise left by 1 turn (1.00)")]
-    [InlineData(1.38, "Raise left by about 1 turn and 3/8 (1.38)")]
+    [InlineData(1.39, "Raise left by about 1 turn and 3/8 (1.39)")]
     [InlineData(0.99, "Raise left by about 1 turn (0.99)")]
     [InlineData(-2.5, "Lower left by 2 turns and 1/2 (2.50)")]
     public void A_turn_is_said_in_parts_of_a_turn(double turns, string said) => Assert.Equal(said, TurnWords.Say("left", turns, new Figures(WritingStyle.Plain)));

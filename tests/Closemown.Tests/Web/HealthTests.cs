@@ -38,7 +38,7 @@ public sealed class HealthTests
         var document = JsonNode.Parse(await bench.Machine.GetStringAsync("/openapi.json", TestContext.Current.CancellationToken))!;
         Assert.StartsWith("3.", (string)document["openapi"]!, StringComparison.Ordinal);
         var described = document["paths"]!.AsObject().SelectMany(p => p.Value!.AsObject().Select(m => $"{m.Key} {p.Key}")).Order(StringComparer.Ordinal);
-        Assert.Equal(["get /book.backup", "get /book.json", "get /events", "get /health", "get /height.json", "get /plan.json", "get /steel.json", "get /today.json", "get /turf.json", "post /ask", "post /entries"], described);
+        Assert.Equal(["get /book.backup", "get /book.json", "get /book.jsonl", "get /events", "get /health", "get /height.json", "get /plan.ics", "get /plan.json", "get /steel.json", "get /today.json", "get /turf.json", "post /ask", "post /entries"], described);
         string[] Of(string path) => [.. document["paths"]![path]!["get"]!["parameters"]!.AsArray().Select(p => (string)p!["name"]!)];
         Assert.Equal(["area", "date"], Of("/turf.json"));
         Assert.Equal(["area", "from", "days"], Of("/plan.json"));
