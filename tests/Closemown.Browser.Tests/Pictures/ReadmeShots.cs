@@ -13,8 +13,9 @@ internal static class ReadmeShots
     public static IReadOnlyList<ReadmeShot> All { get; } =
     [
         new("today-phone", "today", new(ViewSize.Phone)),
-        new("today-phone-dark", "today", new(ViewSize.Phone, Dark: true)),
-        new("today-desktop", "today", new(ViewSize.Desktop)),
+        new("bench-phone-dark", "bench-step", new(ViewSize.Phone, Dark: true)),
+        new("steel-phone", "steel", new(ViewSize.Phone)),
+        new("turf-desktop", "turf", new(ViewSize.Desktop)),
     ];
 
     /// <summary>Takes them all anew, into docs/screenshots.</summary>
