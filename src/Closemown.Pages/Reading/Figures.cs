@@ -47,6 +47,9 @@ public sealed class Figures(WritingStyle style)
     /// <summary>A word of the trade, as the reader says it.</summary>
     public string Word(WordKey key) => Words.For(style, key);
 
+    /// <summary>With a capital, as at the beginning of a line.</summary>
+    public static string Capital(string text) => string.IsNullOrEmpty(text) ? "" : char.ToUpperInvariant(text[0]) + text[1..];
+
     /// <summary>A station's word: left, centre (center), right.</summary>
     public string Station(string station) => station == "centre" ? Word(WordKey.Centre) : station;
 }

@@ -16,6 +16,10 @@ public sealed class BeginTests(Site site)
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Go on to the first paper check" }).ClickAsync();
         await visit.Page.WaitForURLAsync("**/steel?unit=mower#check");
         Assert.Equal(1, server.Entries());
+        foreach (var place in (string[])["left", "centre", "right"]) await visit.Page.Locator($"label:has(input[name={place}][value=cuts])").ClickAsync();
+        await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Write it down" }).First.ClickAsync();
+        await visit.Page.GetByText("Written down").First.WaitForAsync();
+        Assert.Equal(2, server.Entries());
     }
 
     [Fact]
