@@ -25,6 +25,7 @@ public sealed class Desk
     private readonly Dictionary<string, AreaLedger> ledgers = new(StringComparer.Ordinal);
     private readonly SortedSet<string> areas = new(StringComparer.Ordinal);
     private readonly Dictionary<(string Area, DateTimeOffset At, int Days, DateTimeOffset Now), AreaPlan> plans = [];
+    private readonly Dictionary<(string Unit, int Last), IReadOnlyList<SteelMoment>> histories = [];
     private readonly WeatherShelf weather;
     private IReadOnlyList<Entry>? standing;
     private Entry? latest;
@@ -171,6 +172,13 @@ public sealed class Desk
         return plans[key] = make();
     }
 
+    /// <summary>How a unit's steel went, walked through once for each state of the book.</summary>
+    internal IReadOnlyList<SteelMoment> Went(string unit, int last, Func<IReadOnlyList<SteelMoment>> walk)
+    {
+        if (histories.TryGetValue((unit, last), out var went)) return went;
+        return histories[(unit, last)] = walk();
+    }
+
     /// <summary>Keeps the last advice given for a unit, so that a plan that goes on need not be reckoned again.</summary>
     internal void Remember(AdviceGiven given) => advised[given.Question.Unit] = given;
 
@@ -192,6 +200,7 @@ public sealed class Desk
         beliefs.Clear();
         heightBeliefs.Clear();
         plans.Clear();
+        histories.Clear();
         standing = null;
         var inOrder = latest is null || EntryOrder.Instance.Compare(latest, entry) < 0;
         if (inOrder) latest = entry;

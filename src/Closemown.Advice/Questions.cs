@@ -151,8 +151,8 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
     {
         if (OneArea(question, out fault) is not { } area || !Date(question, "from", out var from, out fault)
             || !AimReader.Number(question, "days", 1, PlanLimits.MostDays, "days", out var days, out fault)
-            || !DaysOff.Read(question, out var off, out fault)) return null;
-        var plan = AreaPlan.Of(desk, area, TurfTime.On(desk, area, from, now), (int)Math.Ceiling(days ?? AreaPlan.UsualDays), now, off);
+            || !DaysAsked.Read(question, out var asked, out fault)) return null;
+        var plan = AreaPlan.Of(desk, area, TurfTime.On(desk, area, from, now), (int)Math.Ceiling(days ?? AreaPlan.UsualDays), now, asked);
         return PlanAnswer.Of(desk, plan, phrasing);
     }
 

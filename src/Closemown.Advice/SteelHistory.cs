@@ -5,6 +5,9 @@ using Closemown.Steel;
 
 namespace Closemown.Advice;
 
+/// <summary>What was believed of a unit after an entry.</summary>
+internal sealed record SteelMoment(Entry Entry, IReadOnlyList<Estimate> ClearanceUm, IReadOnlyList<Estimate> EdgeUm);
+
 /// <summary>How a unit's gap and bluntness were believed to stand after each of its last entries, with what was read and done.</summary>
 public static class SteelHistory
 {
@@ -22,20 +25,27 @@ public static class SteelHistory
         ArgumentNullException.ThrowIfNull(desk);
         ArgumentOutOfRangeException.ThrowIfLessThan(last, 1);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(last, Most);
+        return new([.. desk.Went(unit, last, () => Walk(desk, unit, last)).Select(Json)]);
+    }
+
+    private static List<SteelMoment> Walk(Desk desk, string unit, int last)
+    {
         var standing = desk.Standing;
         var told = standing.Where(e => e.Unit == unit && Told.Contains(e.Kind.Name)).TakeLast(last).Select(e => e.Id).ToHashSet();
         var track = new UnitTrack(UnitDescription.Of(unit, standing.Where(e => e.Unit == unit && e.Is("unit"))));
-        var history = new JsonArray();
+        var walked = new List<SteelMoment>(told.Count);
         foreach (var e in standing)
         {
             track.Add(e);
-            if (told.Contains(e.Id)) history.Add(Point(e, track));
+            if (told.Contains(e.Id))
+                walked.Add(new(e, [.. Enumerable.Range(0, Stations.All.Count).Select(s => Clearance(track, s))], [.. Enumerable.Range(0, Stations.All.Count).Select(s => Predicted(track, Term.State(0, Layout.Edge + s, 1)))]));
         }
-        return history;
+        return walked;
     }
 
-    private static JsonObject Point(Entry e, UnitTrack track)
+    private static JsonObject Json(SteelMoment m)
     {
+        var e = m.Entry;
         var point = new JsonObject { ["id"] = e.Id.ToString("D"), ["at"] = EntryTime.Write(e.At), ["kind"] = e.Kind.Name };
         foreach (var station in Stations.All)
         {
@@ -45,8 +55,8 @@ public static class SteelHistory
         if (e.Number("minutes") is { } minutes) point["minutes"] = minutes;
         if (e.Word("where") is { } where) point["where"] = where;
         if (e.Word("what") is { } what) point["what"] = what;
-        point["clearanceUm"] = StepJson.AtStations(s => Clearance(track, s));
-        point["edgeUm"] = StepJson.AtStations(s => Predicted(track, Term.State(0, Layout.Edge + s, 1)));
+        point["clearanceUm"] = StepJson.AtStations(s => m.ClearanceUm[s]);
+        point["edgeUm"] = StepJson.AtStations(s => m.EdgeUm[s]);
         return point;
     }
 

@@ -50,6 +50,7 @@ public static class WebHost
         services.AddScoped<IWorkshop, VisitorWorkshop>();
         services.AddHostedService<Lookout>();
         services.AddRazorComponents();
+        services.AddPacking();
         services.AddOpenApi(o => o.AddDocumentTransformer((document, _, _) =>
         {
             document.Info = new() { Title = "Closemown", Version = "1", Description = "Entries, questions and answers in the shapes of docs/entries.md. Faults come as {\"ok\":false,\"error\":{code, field, message, remedy}}." };
@@ -85,6 +86,7 @@ public static class WebHost
         app.Use(new HostGuard(network?.Hosts ?? []).Invoke);
         app.Use(CrossSiteGuard.Invoke);
         app.UseRateLimiter();
+        app.UseResponseCompression();
         if (network?.Leaf is not null) app.UseTrustDoor(network, () => listening.Of(Door.Network).First());
         app.UseRouting();
         app.Use(new DeviceGuard(network?.Devices).Invoke);

@@ -69,6 +69,21 @@ public sealed class TurfCommandTests
     }
 
     [Fact]
+    public void A_plan_can_be_asked_for_with_days_off_and_days_on()
+    {
+        using var bench = Kept();
+        string First(params string[] more) => (string)bench.Run([.. (string[])["plan", "--days", "21", "--json", "--at", At], .. more]).Json["plan"]!.AsArray().First(d => (bool)d!["mow"]!)!["date"]!;
+        var usual = First();
+        Assert.NotEqual(usual, First("--off", usual));
+        var days = bench.Run("plan", "--days", "21", "--json", "--at", At, "--on", usual).Json["plan"]!.AsArray();
+        Assert.Equal(1, (double)days.Single(d => (string)d!["date"]! == usual)!["free"]!);
+        var both = bench.Run("plan", "--at", At, "--on", usual, "--off", usual);
+        Assert.Equal(2, both.Exit);
+        Assert.Contains("Leave it in one of the two", both.Error, StringComparison.Ordinal);
+        Assert.Contains("is no day", bench.Run("plan", "--at", At, "--on", "sometime").Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Today_has_the_turf_too()
     {
         using var bench = Kept();

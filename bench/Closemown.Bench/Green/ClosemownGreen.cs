@@ -10,6 +10,9 @@ internal sealed class ClosemownGreen : IGreenStrategy, ISays
     /// <summary>Nobody sets a mower anew for less.</summary>
     private const double SmallestMm = 0.08;
 
+    /// <summary>The green of the bench grows a whole day's growth after the day's mowing: what is said of a day is therefore said as it begins.</summary>
+    private const double AskedHour = 0.05, ReadHour = 0.1, LookedHour = 0.15, MownHour = 0.2, AfterHour = 0.25, BoxHour = 0.3, ScalpHour = 0.35;
+
     private static readonly string[] Colours = ["green", "pale", "purple", "straw"];
     private readonly Talk talk = new(AdviceSettings.Default);
     private DateOnly first;
@@ -28,19 +31,19 @@ internal sealed class ClosemownGreen : IGreenStrategy, ISays
         if (wished != (d.WishMm, d.WishBy))
         {
             wished = (d.WishMm, d.WishBy);
-            Write(d.Number, 8, $"\"kind\":\"wish\",\"area\":\"green\",\"cutMm\":{N(d.WishMm)}{(d.WishBy is { } by ? $",\"byDate\":\"{Date(by)}\"" : "")}");
+            Write(d.Number, AskedHour, $"\"kind\":\"wish\",\"area\":\"green\",\"cutMm\":{N(d.WishMm)}{(d.WishBy is { } by ? $",\"byDate\":\"{Date(by)}\"" : "")}");
         }
-        for (var k = 0; k < d.Forecast.Length; k++) Write(d.Number, 6, Weather(d.Date.AddDays(k), d.Forecast[k], forecast: true));
+        for (var k = 0; k < d.Forecast.Length; k++) Write(d.Number, AskedHour, Weather(d.Date.AddDays(k), d.Forecast[k], forecast: true));
         if (!d.Free) return Decision.None;
         // Asked before today's reading, so that what is said is a forecast.
         var turf = talk.Ask($$"""{"ask":"turf","area":"green","date":"{{Date(d.Date)}}"}""")["turf"]!;
         Said = ((double)turf["canopyMm"]!["mean"]!, (double)turf["canopyMm"]!["sd"]!);
         RateMm = (double)turf["fullRateMmPerDay"]!["mean"]!;
-        if (d.CanopyMm is { } mm) Write(d.Number, 9, $"\"kind\":\"canopy\",\"area\":\"green\",\"when\":\"before\",\"how\":\"prism\",\"mm\":[{string.Join(',', Enumerable.Repeat(N(mm), 5))}],\"stepMm\":0.05");
+        if (d.CanopyMm is { } mm) Write(d.Number, ReadHour, $"\"kind\":\"canopy\",\"area\":\"green\",\"when\":\"before\",\"how\":\"prism\",\"mm\":[{string.Join(',', Enumerable.Repeat(N(mm), 5))}],\"stepMm\":0.05");
         var look = (d.StressSeen is { } s ? $",\"colour\":\"{Colours[s]}\"" : "") + (d.Wilting ? ",\"footprints\":true" : "") + (d.KeepOff ? ",\"frost\":true" : "");
-        if (look.Length > 0) Write(d.Number, 9.2, $"\"kind\":\"look\",\"area\":\"green\"{look}");
+        if (look.Length > 0) Write(d.Number, LookedHour, $"\"kind\":\"look\",\"area\":\"green\"{look}");
         if (d.KeepOff) return Decision.None;
-        var plan = talk.Ask($$"""{"ask":"plan","area":"green","from":"{{Date(d.Date)}}","days":14}""")["plan"]![0]!;
+        var plan = talk.Ask($$"""{"ask":"plan","area":"green","from":"{{Date(d.Date)}}","days":14,"daysOn":["{{Date(d.Date)}}"]}""")["plan"]![0]!;
         if (!(bool)plan["mow"]!) return Decision.None;
         // The plan speaks of the cut made; the keeper sets what has so far given it.
         var move = (double)plan["cutMm"]! - (double)turf["cutMm"]!["mean"]!;
@@ -66,10 +69,10 @@ internal sealed class ClosemownGreen : IGreenStrategy, ISays
         Write(d.Number - 1, 23, Weather(d.Date.AddDays(-1), d.Yesterday, forecast: false));
         if (d.MownYesterday is { } m)
         {
-            Write(d.Number - 1, 10, $"\"kind\":\"mow\",\"area\":\"green\",\"unit\":\"unit\",\"hours\":0.5,\"cutMm\":{N(m.SetMm)},\"confirmed\":[\"cutMm\"]");
-            if (m.AfterMm is { } after) Write(d.Number - 1, 10.2, $"\"kind\":\"canopy\",\"area\":\"green\",\"when\":\"after\",\"how\":\"prism\",\"mm\":[{string.Join(',', Enumerable.Repeat(N(after), 5))}],\"stepMm\":0.05");
-            if (m.LitresM2 * 200 is > 0.05 and var litres) Write(d.Number - 1, 10.4, $"\"kind\":\"clippings\",\"area\":\"green\",\"litres\":{N(litres)}");
-            if (d.ScalpSeen) Write(d.Number - 1, 10.6, "\"kind\":\"look\",\"area\":\"green\",\"scalpPct\":3");
+            Write(d.Number - 1, MownHour, $"\"kind\":\"mow\",\"area\":\"green\",\"unit\":\"unit\",\"hours\":0.5,\"cutMm\":{N(m.SetMm)},\"confirmed\":[\"cutMm\"]");
+            if (m.AfterMm is { } after) Write(d.Number - 1, AfterHour, $"\"kind\":\"canopy\",\"area\":\"green\",\"when\":\"after\",\"how\":\"prism\",\"mm\":[{string.Join(',', Enumerable.Repeat(N(after), 5))}],\"stepMm\":0.05");
+            if (m.LitresM2 * 200 is > 0.05 and var litres) Write(d.Number - 1, BoxHour, $"\"kind\":\"clippings\",\"area\":\"green\",\"litres\":{N(litres)}");
+            if (d.ScalpSeen) Write(d.Number - 1, ScalpHour, "\"kind\":\"look\",\"area\":\"green\",\"scalpPct\":3");
         }
         if (d.WateredMm > 0) Write(d.Number - 1, 18, $"\"kind\":\"water\",\"area\":\"green\",\"mm\":{N(d.WateredMm)}");
     }

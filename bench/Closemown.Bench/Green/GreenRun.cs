@@ -24,6 +24,7 @@ internal static class GreenRun
         var (count, first, days) = (o.Whole("--seasons", 48), o.Whole("--first", ReportFrom), o.Whole("--days", Days));
         var (traces, horizon) = (o.Whole("--traces", 60), o.Whole("--horizon", 14));
         var who = Roster(traces, horizon, Losses(o)).Where(w => o.Word("--strategy") is not { } word || word.Split(',').Any(x => w.Title.Contains(x, StringComparison.Ordinal))).ToList();
+        GreenSeason.ReadBefore = o.Number("--reads", GreenSeason.ReadBefore);
         Console.WriteLine($"{count} seasons of {days} days from {first}, cost in mowings, ± one standard error over seasons");
         Console.WriteLine("a simulator of our own with invented greens, no field trial");
         Console.WriteLine();

@@ -5,7 +5,8 @@ namespace Closemown.Bench.Green;
 /// <summary>A season lived under a strategy, counted by the green's own truth.</summary>
 internal sealed record GreenSeason
 {
-    private const double ReadBefore = 0.35, ReadAfter = 0.3, ReadBox = 0.4, Looked = 0.3, SpotSd = 0.3, SpreadOfFive = SpotSd / 2.2360679775;
+    internal static double ReadBefore = 0.35;
+    private const double ReadAfter = 0.3, ReadBox = 0.4, Looked = 0.3, SpotSd = 0.3, SpreadOfFive = SpotSd / 2.2360679775;
 
     public double Cost { get; private set; }
 

@@ -11,7 +11,7 @@ internal sealed class Options
         "--units", "--mowings", "--first", "--hours", "--fingers", "--strip-off", "--mistakes", "--clean-sd", "--price", "--check-share", "--guard", "--steel-price",
         "--strategy", "--jobs", "--seed", "--trials", "--per-season", "--show", "--variant",
         "--settings", "--probability",
-        "--seasons", "--days", "--traces", "--horizon", "--scalp-guard", "--wide", "--above-wish", "--stressed-share",
+        "--seasons", "--days", "--traces", "--horizon", "--scalp-guard", "--wide", "--above-wish", "--stressed-share", "--reads",
     ];
 
     private readonly string[] args;

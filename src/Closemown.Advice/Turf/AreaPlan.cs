@@ -19,17 +19,17 @@ public sealed record AreaPlan(AreaToday Today, MowingPlan Plan)
     /// <param name="at">The time of the first day.</param>
     /// <param name="days">Days asked for, 1 to <see cref="PlanLimits.MostDays"/>.</param>
     /// <param name="now">When it is asked.</param>
-    /// <param name="daysOff">Days on which nobody is there to mow; null for none.</param>
-    public static AreaPlan Of(Desk desk, string area, DateTimeOffset at, int days, DateTimeOffset now, IReadOnlySet<DateOnly>? daysOff = null)
+    /// <param name="asked">What is said of single days; null for nothing.</param>
+    public static AreaPlan Of(Desk desk, string area, DateTimeOffset at, int days, DateTimeOffset now, DaysAsked? asked = null)
     {
         ArgumentNullException.ThrowIfNull(desk);
-        return daysOff is { Count: > 0 } ? Make(desk, area, at, days, now, daysOff) : desk.Planned(area, at, days, now, () => Make(desk, area, at, days, now, daysOff));
+        return asked is { IsNone: false } ? Make(desk, area, at, days, now, asked) : desk.Planned(area, at, days, now, () => Make(desk, area, at, days, now, DaysAsked.None));
     }
 
     /// <summary>How many days are planned where none are named.</summary>
     public const int UsualDays = 28;
 
-    private static AreaPlan Make(Desk desk, string area, DateTimeOffset at, int days, DateTimeOffset now, IReadOnlySet<DateOnly>? daysOff)
+    private static AreaPlan Make(Desk desk, string area, DateTimeOffset at, int days, DateTimeOffset now, DaysAsked asked)
     {
         var today = AreaToday.Of(desk, area, at);
         var (ledger, wish) = (today.Ledger, today.Ledger.Wish);
@@ -53,7 +53,9 @@ public sealed record AreaPlan(AreaToday Today, MowingPlan Plan)
         if (free[0] == PersonDays.UsualDay && today.Date == ledger.Track.Area.LocalDate(now)) free[0] = 1;
         for (var d = 0; d < n; d++)
         {
-            if (daysOff?.Contains(today.Date.AddDays(d)) == true) free[d] = 0;
+            var date = today.Date.AddDays(d);
+            if (asked.On.Contains(date)) free[d] = 1;
+            else if (asked.Off.Contains(date)) free[d] = 0;
         }
         var problem = new PlanProblem
         {

@@ -40,6 +40,7 @@ public static class PlanSpeech
             PlanReason.TooTall => $"Too tall for one mowing ({Percent(d.Why.Value)} in 100 of the leaf at the usual cut), and the height is not changed that day: a match is near, the minutes do not suffice, or it may wilt.",
             PlanReason.KeepOff => $"Keep off: frost, frozen or flooded ground with {StepSpeech.InHundred(d.Why.Value)}.",
             PlanReason.NotFree when d.FreeProbability == 0 => "A day off: nobody is there to mow.",
+            PlanReason.NotFree when d.LossMown < d.LossNotMown => "Not one of the usual days; if you are there all the same, mowing pays.",
             PlanReason.NotFree => "Not one of the usual days.",
             PlanReason.NoMinutes => "The minutes of the day do not suffice.",
             PlanReason.LittleGrown => $"Little has grown: {Percent(d.Why.Value)} in 100 of the leaf would come off.",

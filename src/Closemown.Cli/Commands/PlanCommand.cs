@@ -13,13 +13,15 @@ internal sealed class PlanCommand : CliCommand
 {
     private static readonly Option<int?> Days = new("--days") { Description = "so many days, 1 to 60; 28 where not told", HelpName = "N" };
     private static readonly Option<string> From = new("--from") { Description = "another first day than today", HelpName = "DATE" };
+    private static readonly Option<string[]> Off = new("--off") { Description = "a day on which nobody is there to mow; may be repeated", HelpName = "DATE" };
+    private static readonly Option<string[]> On = new("--on") { Description = "a day on which someone is there, though it is no usual day; may be repeated", HelpName = "DATE" };
     private static readonly Option<string> File = new("--calendar") { Description = "also write the mowings as a calendar file (iCalendar)", HelpName = "FILE.ics" };
     private static readonly Option<bool> Each = new("--each-day") { Description = "also say of every other day why not" };
 
     public PlanCommand() : base("plan", "days to mow in the coming weeks, the height for each, what comes off, and why not the other days")
     {
-        Examples = [("closemown plan --area green", "four weeks"), ("closemown plan --days 14 --each-day", "two weeks, every day with its reason"), ("closemown plan --calendar mowing.ics", "for the calendar"), ("closemown plan --json", "for a program")];
-        foreach (var option in (Option[])[CommonOptions.Area, Days, From, File, Each, CommonOptions.At, CommonOptions.Draw]) Options.Add(option);
+        Examples = [("closemown plan --area green", "four weeks"), ("closemown plan --days 14 --each-day", "two weeks, every day with its reason"), ("closemown plan --on today --off saturday", "what if you have time today, and none on Saturday?"), ("closemown plan --calendar mowing.ics", "for the calendar"), ("closemown plan --json", "for a program")];
+        foreach (var option in (Option[])[CommonOptions.Area, Days, From, On, Off, File, Each, CommonOptions.At, CommonOptions.Draw]) Options.Add(option);
     }
 
     public override int Do(Call call)
@@ -28,7 +30,10 @@ internal sealed class PlanCommand : CliCommand
         if (n is < 1 or > PlanLimits.MostDays) throw CliFault.Usage($"--days {n} cannot be.", "Write a number from 1 to 60.");
         using var open = call.Read();
         var area = TurfAreas.Of(call, open.Desk);
-        var plan = AreaPlan.Of(open.Desk, area, TurfAreas.At(call, open, area, From), n, open.Talk.AskedAt);
+        var today = TurfAreas.Today(open, area);
+        var asked = new DaysAsked(Dates(call, Off, today), Dates(call, On, today));
+        if (DaysAsked.Both(asked.Off, asked.On) is { } both) throw CliFault.Usage(both.Message, both.Remedy);
+        var plan = AreaPlan.Of(open.Desk, area, TurfAreas.At(call, open, area, From), n, open.Talk.AskedAt, asked);
         if (call.Parsed.GetValue(File) is { } path)
         {
             if (System.IO.File.Exists(path)) throw CliFault.Refused($"{path} exists already; a calendar overwrites nothing.", "Give another name, or move that file away.");
@@ -36,12 +41,25 @@ internal sealed class PlanCommand : CliCommand
         }
         if (call.Json)
         {
-            call.Screen.Line(Conversation.Text(open.Ask(new JsonObject { ["ask"] = "plan", ["area"] = area, ["days"] = n, ["from"] = call.Parsed.GetValue(From) })));
+            call.Screen.Line(Conversation.Text(open.Ask(new JsonObject { ["ask"] = "plan", ["area"] = area, ["days"] = n, ["from"] = call.Parsed.GetValue(From), ["daysOff"] = Written(asked.Off), ["daysOn"] = Written(asked.On) })));
             return ExitCodes.Done;
         }
         Tell(call, open, plan);
         return ExitCodes.Done;
     }
+
+    private static HashSet<DateOnly> Dates(Call call, Option<string[]> option, DateOnly today)
+    {
+        var days = new HashSet<DateOnly>();
+        foreach (var text in call.Parsed.GetValue(option) ?? [])
+        {
+            if (DayTyped.Read([text], 0, today, ahead: true, out var day) != 1) throw CliFault.Usage($"{option.Name} {text} is no day.", "Write it like 2026-05-03, \"3 May\", today or saturday.");
+            days.Add(day);
+        }
+        return days;
+    }
+
+    private static JsonArray? Written(IReadOnlySet<DateOnly> days) => days.Count == 0 ? null : new([.. days.Order().Select(d => (JsonNode)d.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture))]);
 
     private static void Tell(Call call, OpenBook open, AreaPlan plan)
     {

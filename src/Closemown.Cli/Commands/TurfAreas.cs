@@ -20,6 +20,9 @@ internal static class TurfAreas
         };
     }
 
+    /// <summary>The day it is there.</summary>
+    public static DateOnly Today(OpenBook open, string area) => AreaToday.Of(open.Desk, area, open.Talk.AskedAt).Date;
+
     /// <summary>Now, or noon of the day told.</summary>
     public static DateTimeOffset At(Call call, OpenBook open, string area, Option<string> day)
     {

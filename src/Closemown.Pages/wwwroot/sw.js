@@ -2,7 +2,7 @@
 const files = 'closemown-files';
 const copies = 'closemown-copies';
 const away = '/offline';
-const shell = [away, '/site.css', '/site.js', '/entering.js', '/sending.js', '/waiting.js', '/live.js', '/manifest.webmanifest', '/icon.svg'];
+const shell = [away, '/site.css', '/site.js', '/entering.js', '/holding.js', '/sending.js', '/waiting.js', '/live.js', '/manifest.webmanifest', '/icon.svg'];
 const mostCopies = 40;
 const patienceMs = 5000;
 

@@ -42,8 +42,8 @@ public static class AreaDefaults
     /// <summary>What a mm more of standing height adds to growth, as a share: mean and spread; short turf has less leaf to grow from.</summary>
     public const double TallShare = 0, TallShareSd = 0.05;
 
-    /// <summary>How far growth may lie between the published bell and one half as wide again, as a share of the full rate: the bell was made for monthly means.</summary>
-    public const double WideShareSd = 0.4;
+    /// <summary>How far growth may lie between the published bell and one half as wide again, as a share of the full rate: the bell was made for monthly means. Wide, as cool weeks lie far down its side: too narrow a spread is made up for by a wrong rate.</summary>
+    public const double WideShareSd = 0.9;
 
     /// <summary>Cut as set against cut as made, mm, a mowing.</summary>
     public const double CutMm = 0.12;

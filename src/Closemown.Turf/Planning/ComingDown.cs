@@ -21,9 +21,13 @@ internal sealed class ComingDown(int? daysSince)
     /// <param name="canopyMm">What it stands at.</param>
     /// <param name="keptMm">The kept cut.</param>
     /// <param name="growthMm">What grows until the next mowing on the way can be.</param>
-    public static double CutMm(double canopyMm, double keptMm, double growthMm) =>
-        canopyMm <= ThirdRule.CanopyMm(keptMm) ? keptMm
-            : Math.Max(keptMm, Math.Max(canopyMm * (1 - PlanLimits.MostOnTheWay), Math.Min(canopyMm * (1 - PlanLimits.ComingDownShare), (canopyMm * PlanLimits.ComingDownTo) - growthMm)));
+    /// <param name="greenMm">What is green down to, with a margin: overgrowth has lifted it, and it comes down after the turf. A tenth is taken all the same, or nothing would come down.</param>
+    public static double CutMm(double canopyMm, double keptMm, double growthMm, double greenMm)
+    {
+        if (canopyMm <= ThirdRule.CanopyMm(keptMm)) return keptMm;
+        var third = Math.Max(canopyMm * (1 - PlanLimits.MostOnTheWay), Math.Min(canopyMm * (1 - PlanLimits.ComingDownShare), (canopyMm * PlanLimits.ComingDownTo) - growthMm));
+        return Math.Max(keptMm, Math.Max(third, Math.Min(greenMm, canopyMm * PlanLimits.ComingDownTo)));
+    }
 
     /// <summary>A mowing on the way was made.</summary>
     public void Mown(bool atKept) => (since, on) = (0, !atKept);

@@ -97,7 +97,7 @@ internal sealed class PlanFollowed
     private PlanDay Down(int t, ComingDown down, PlanDay day, int last)
     {
         var keptMm = solved.Grid.CutsMm[last];
-        var cutMm = ComingDown.CutMm(day.CanopyMm.Mean, keptMm, GrowthToNext(t));
+        var cutMm = ComingDown.CutMm(day.CanopyMm.Mean, keptMm, GrowthToNext(t), solved.Prices.GreenDownToMm(day.CanopyMm.Mean, keptMm, t));
         var share = Removal(t, cutMm, out var over, out var scalp);
         var can = solved.Calendar.CanChange[t] && day.WiltingProbability < WiltingFrom && share.Mean <= PlanLimits.MostShare;
         var mow = can && down.Waits == 0 && day.KeepOffProbability < Likely && day.FreeProbability >= Likely;

@@ -5,7 +5,7 @@ namespace Closemown.Turf;
 /// <summary>What a day and a mowing cost on the grid.</summary>
 internal sealed class PlanPrices
 {
-    private const double HalfShare = 0.5;
+    private const double HalfShare = 0.5, OnceInTen = 1.2816;
     private readonly PlanProblem p;
     private readonly PlanGrid grid;
     private readonly double[] over;
@@ -66,6 +66,10 @@ internal sealed class PlanPrices
         var stays = Math.Exp(-t / p.GreenBaseDays);
         return (stays * b.Mean) + ((1 - stays) * p.GreenBaseShare * kept);
     }
+
+    /// <summary>The lowest cut that scalps once in ten at most, mm; 0 where nothing is known of the base.</summary>
+    public double GreenDownToMm(double canopyMm, double cutMm, int t) =>
+        p.GreenBaseMm is { } b ? BaseMm(canopyMm, cutMm, t) + (OnceInTen * double.Hypot(b.Sd, p.CutMm.Sd)) : 0;
 
     public double Scalp(double canopyMm, double cutMm, int t)
     {

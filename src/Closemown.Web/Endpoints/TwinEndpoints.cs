@@ -18,8 +18,8 @@ internal static class TwinEndpoints
             Answer(http, workshop, "height", ("unit", unit), ("area", area), ("benchMm", benchMm), ("cutMm", cutMm), ("wet", wet)), "Bench height, cut height, and what to set.");
         Twin(app, "turf", (HttpContext http, Workshop workshop, [Description("the turf area; may be left out while there is only one")] string? area, [Description("a day, 2026-05-03; else today")] string? date) =>
             Answer(http, workshop, "turf", ("area", area), ("date", date)), "What an area stands at, growth, stress, water, frost.");
-        Twin(app, "plan", (HttpContext http, Workshop workshop, string? area, [Description("the first day, 2026-05-03; else today")] string? from, [Description("how many days, 1 to 60; else 28")] string? days, [Description("days off, 2026-05-03, with commas")] string? daysOff) =>
-            Answer(http, workshop, "plan", ("area", area), ("from", from), ("days", days), ("daysOff", daysOff)), "The mowings of the coming days.");
+        Twin(app, "plan", (HttpContext http, Workshop workshop, string? area, [Description("the first day, 2026-05-03; else today")] string? from, [Description("how many days, 1 to 60; else 28")] string? days, [Description("days off, 2026-05-03, with commas")] string? daysOff, [Description("days on which someone is there whatever the usual days, as daysOff")] string? daysOn) =>
+            Answer(http, workshop, "plan", ("area", area), ("from", from), ("days", days), ("daysOff", daysOff), ("daysOn", daysOn)), "The mowings of the coming days.");
     }
 
     private static void Twin(IEndpointRouteBuilder app, string ask, Delegate answer, string says) =>
@@ -40,7 +40,7 @@ internal static class TwinEndpoints
     private static JsonNode Typed(string name, string value) => name switch
     {
         "benchMm" or "cutMm" or "days" when double.TryParse(value, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && double.IsFinite(number) => JsonValue.Create(number),
-        "daysOff" => new JsonArray([.. value.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Select(d => (JsonNode)d)]),
+        "daysOff" or "daysOn" => new JsonArray([.. value.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Select(d => (JsonNode)d)]),
         "wet" when value is "true" or "false" => JsonValue.Create(value == "true"),
         _ => JsonValue.Create(value),
     };

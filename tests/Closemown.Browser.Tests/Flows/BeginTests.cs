@@ -39,6 +39,25 @@ public sealed class BeginTests(Site site)
     }
 
     [Fact]
+    public async Task What_was_typed_stays_while_the_machine_is_out_of_reach_and_is_sent_when_it_is_back()
+    {
+        await using var server = await ServerBench.Start();
+        await using var visit = await site.VisitOf(new(server.Server.Address), new(ViewSize.Phone));
+        await visit.Open("/new?what=unit");
+        await visit.Page.Locator("#name").FillAsync("old one");
+        await visit.Page.Context.SetOfflineAsync(true);
+        var go = visit.Page.GetByRole(AriaRole.Button, new() { Name = "Go on to the first paper check" });
+        await go.ClickAsync();
+        await visit.Page.GetByText("What you typed stays here").WaitForAsync();
+        Assert.Equal("old one", await visit.Page.Locator("#name").InputValueAsync());
+        Assert.Equal(0, server.Entries());
+        await visit.Page.Context.SetOfflineAsync(false);
+        await go.ClickAsync();
+        await visit.Page.WaitForURLAsync("**/steel?unit=old%20one#check");
+        Assert.Equal(1, server.Entries());
+    }
+
+    [Fact]
     public async Task A_fault_is_told_beside_its_field_and_nothing_is_written()
     {
         await using var server = await ServerBench.Start();

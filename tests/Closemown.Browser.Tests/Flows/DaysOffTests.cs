@@ -5,6 +5,22 @@ namespace Closemown.Browser.Tests;
 /// <summary>Days off are ticked, and the plan says what they change.</summary>
 public sealed class DaysOffTests(Site site)
 {
+    [Fact]
+    public async Task A_day_on_is_reckoned_with_and_can_be_left_out_again()
+    {
+        await using var visit = await site.Visit(new(ViewSize.Phone));
+        await visit.Open("/plan");
+        var usual = await visit.Page.Locator("article.mowing").Nth(1).GetAttributeAsync("id");
+        var day = DateOnly.ParseExact(usual!["d-".Length..], "yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture).AddDays(-1);
+        await visit.Open($"/plan?on={day:yyyy-MM-dd}");
+        await visit.Page.GetByText("Reckoned with you there on").WaitForAsync();
+        Assert.Contains($"daysOn={day:yyyy-MM-dd}", await visit.Page.GetByText("Into the calendar").GetAttributeAsync("href") ?? "", StringComparison.Ordinal);
+        await visit.Page.GetByText("The usual days only").ClickAsync();
+        await visit.Page.WaitForURLAsync("**/plan?area=*");
+        Assert.Equal(0, await visit.Page.GetByText("Reckoned with you there on").CountAsync());
+        visit.Own.Check();
+    }
+
     [Theory]
     [InlineData(true)]
     [InlineData(false)]

@@ -41,6 +41,24 @@ public sealed class PaperCheckTests(Site site)
         await Written(visit);
     }
 
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public async Task Clicks_are_chosen_with_their_way_and_need_no_sign(bool script)
+    {
+        await using var server = await DemoServer.Start();
+        await using var visit = await site.VisitOf(new(server.Server.Address), new(ViewSize.Phone, Script: script));
+        await visit.Open(Steel);
+        await visit.Page.GetByText("Clicks", new() { Exact = true }).ClickAsync();
+        await visit.Page.GetByLabel("Left", new() { Exact = true }).SelectOptionAsync(new SelectOptionValue { Label = "2 clicks in" });
+        await visit.Page.GetByLabel("Right", new() { Exact = true }).SelectOptionAsync(new SelectOptionValue { Label = "1 click out" });
+        await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Write down the clicks" }).ClickAsync();
+        await Assertions.Expect(visit.Page.Locator(".notice").First).ToContainTextAsync("clicks");
+        var line = (await server.Machine.GetStringAsync("/book.jsonl", TestContext.Current.CancellationToken)).Split('\n').Last(l => l.Contains("\"clicks\"", StringComparison.Ordinal));
+        Assert.Contains("\"left\":2", line, StringComparison.Ordinal);
+        Assert.Contains("\"right\":-1", line, StringComparison.Ordinal);
+    }
+
     /// <summary>Presses Tab until what the selector names has the focus.</summary>
     private static async Task Reach(IPage page, string selector)
     {

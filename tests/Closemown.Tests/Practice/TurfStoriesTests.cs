@@ -217,6 +217,28 @@ public sealed class TurfStoriesTests
     }
 
     [Fact]
+    public void Whoever_is_there_on_another_than_a_usual_day_is_told_to_mow_where_it_pays()
+    {
+        var pipe = Begun(
+        [
+            """{"kind":"wish","area":"green","cutMm":5,"weekdays":["sat"],"at":"2026-04-30T08:00:00Z"}""",
+            """{"kind":"mow","area":"green","unit":"mower","hours":0.5,"cutMm":5,"at":"2026-05-09T09:00:00Z"}""",
+            """{"kind":"canopy","area":"green","when":"before","mm":7,"how":"card","at":"2026-05-13T09:00:00Z"}""",
+            .. Weather("2026-04-01", 60, 10, 20, 3),
+        ]);
+        JsonNode First(string more) => pipe.Say($$"""{"ask":"plan","area":"green","from":"2026-05-14","days":7{{more}}}""")["plan"]![0]!;
+        var usual = First("");
+        Assert.False((bool)usual["mow"]!);
+        Assert.Contains("if you are there all the same, mowing pays", (string)usual["why"]!, StringComparison.Ordinal);
+        var there = First(""","daysOn":["2026-05-14"]""");
+        Assert.True((bool)there["mow"]!);
+        Assert.Equal(1, (double)there["free"]!);
+        Assert.False((bool)First("")["mow"]!);
+        var fault = pipe.SayAll("""{"ask":"plan","area":"green","daysOn":["2026-05-14"],"daysOff":["2026-05-14"]}""")[0];
+        Assert.Equal("daysOn", (string)fault["error"]!["field"]!);
+    }
+
+    [Fact]
     public void The_places_of_the_book_are_told_with_what_was_described_last()
     {
         var pipe = Begun("""{"kind":"unit","unit":"mower","blades":8,"inTurns":"clockwise","at":"2026-02-02T08:00:00Z"}""", """{"kind":"unit","unit":"mower","blades":10,"at":"2026-02-03T08:00:00Z"}""");

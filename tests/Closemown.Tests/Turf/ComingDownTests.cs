@@ -27,6 +27,21 @@ public sealed class ComingDownTests
     }
 
     [Fact]
+    public void On_the_way_it_stays_above_the_green_base_that_the_overgrowth_has_lifted_and_still_comes_down()
+    {
+        var problem = PlanCase.Of(PlanCase.Traces(60, PlanCase.About(0.4)), 17, 4.7, 4.7) with { LastCutMm = 4.7, HighestMm = 40, DaysSinceComingDown = 5 };
+        var bare = MowingPlanner.Plan(problem);
+        var lifted = MowingPlanner.Plan(problem with { GreenBaseMm = new(12, 0.6) });
+        Assert.True(lifted.Days[0].CutMm > bare.Days[0].CutMm);
+        Assert.InRange(lifted.Days[0].CutMm, 12.5, 13.5);
+        Assert.True(lifted.Days[0].ScalpProbability <= 0.11, $"{lifted.Days[0].ScalpProbability}");
+        // Above all of the leaf it still takes a tenth, or nothing would ever come down.
+        var high = MowingPlanner.Plan(problem with { GreenBaseMm = new(16.8, 0.6) });
+        Assert.Equal(0.1, high.Days[0].Share.Mean, 0.02);
+        Assert.Equal(4.7, lifted.Days.Where(d => d.Mow).TakeWhile(d => d.Why.Reason == PlanReason.ComingDown).Last().CutMm, 6);
+    }
+
+    [Fact]
     public void On_the_way_it_waits_some_days_from_the_last_mowing()
     {
         var days = Plan(16, 4.7, since: 1).Days;

@@ -1,3 +1,4 @@
+using System.IO.Compression;
 using System.Text.RegularExpressions;
 using Xunit;
 
@@ -27,6 +28,22 @@ public sealed class HeaderTests
         Assert.Null(Said("Server"));
         Assert.Null(Said("X-Powered-By"));
         if (path != "/site.css") Assert.Equal("no-store", Said("Cache-Control"));
+    }
+
+    [Theory]
+    [InlineData("/")]
+    [InlineData("/today.json")]
+    public async Task A_page_comes_packed_where_the_browser_can_unpack_it(string path)
+    {
+        await using var bench = await ServerBench.Start(entries: Lines.All);
+        using var asked = new HttpRequestMessage(HttpMethod.Get, path);
+        asked.Headers.AcceptEncoding.ParseAdd("br");
+        var packed = await bench.Machine.SendAsync(asked, TestContext.Current.CancellationToken);
+        Assert.Equal(["br"], packed.Content.Headers.ContentEncoding);
+        await using var unpacked = new BrotliStream(await packed.Content.ReadAsStreamAsync(TestContext.Current.CancellationToken), CompressionMode.Decompress);
+        using var reader = new StreamReader(unpacked);
+        var plain = await bench.Machine.GetStringAsync(path, TestContext.Current.CancellationToken);
+        Assert.Equal(Regex.Replace(plain, "name=\"form\" value=\"[^\"]*\"", ""), Regex.Replace(await reader.ReadToEndAsync(TestContext.Current.CancellationToken), "name=\"form\" value=\"[^\"]*\"", ""));
     }
 
     [Fact]

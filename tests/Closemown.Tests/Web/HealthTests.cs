@@ -41,7 +41,7 @@ public sealed class HealthTests
         Assert.Equal(["get /book.backup", "get /book.json", "get /book.jsonl", "get /events", "get /health", "get /height.json", "get /plan.ics", "get /plan.json", "get /steel.json", "get /today.json", "get /turf.json", "post /ask", "post /entries"], described);
         string[] Of(string path) => [.. document["paths"]![path]!["get"]!["parameters"]!.AsArray().Select(p => (string)p!["name"]!)];
         Assert.Equal(["area", "date"], Of("/turf.json"));
-        Assert.Equal(["area", "from", "days", "daysOff"], Of("/plan.json"));
+        Assert.Equal(["area", "from", "days", "daysOff", "daysOn"], Of("/plan.json"));
         Assert.Equal(["after", "kind", "limit"], Of("/book.json"));
         Assert.Equal(["application/jsonl", "application/x-ndjson", "text/plain"], document["paths"]!["/entries"]!["post"]!["requestBody"]!["content"]!.AsObject().Select(c => c.Key));
         Assert.All(document["paths"]!.AsObject().SelectMany(p => p.Value!.AsObject()), m => Assert.NotEmpty((string)m.Value!["summary"]!));
