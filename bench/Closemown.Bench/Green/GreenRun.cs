@@ -17,7 +17,7 @@ internal static class GreenRun
     ];
 
     /// <summary>Options: --seasons N, --first SEED, --days N, --traces N, --horizon N, --strategy WORD,… (parts of titles), --jobs N; --scalp-guard, --above-wish, --stressed-share: prices the planner plans by;
-    /// --wide: growth rates that lie further apart.</summary>
+    /// --wide: growth rates that lie further apart; --reads: how often the turf is read on a free day, 0 to 1.</summary>
     public static int Print(string[] args)
     {
         var o = new Options(args);

@@ -5,7 +5,9 @@ namespace Closemown.Bench.Green;
 /// <summary>A season lived under a strategy, counted by the green's own truth.</summary>
 internal sealed record GreenSeason
 {
-    internal static double ReadBefore = 0.35;
+    /// <summary>How often the turf is read on a free day.</summary>
+    internal static double ReadBefore { get; set; } = 0.35;
+
     private const double ReadAfter = 0.3, ReadBox = 0.4, Looked = 0.3, SpotSd = 0.3, SpreadOfFive = SpotSd / 2.2360679775;
 
     public double Cost { get; private set; }
@@ -69,7 +71,7 @@ internal sealed record GreenSeason
         if (day <= 70) RateOff10 = Math.Abs(rate - world.Make.RateMm) / world.Make.RateMm;
     }
 
-    /// <summary>First day mown to the lower wish, less the day it was due; null where none was wished or it was never reached.</summary>
+    /// <summary>First day mown to the lower wish, by the setting or by what it leaves, less the day it was due; null where none was wished or it was never reached.</summary>
     public int? Late { get; private set; }
 
     public static GreenSeason Of(int seed, int days, bool wide, Func<GreenTruth, IGreenStrategy> make)
@@ -141,7 +143,7 @@ internal sealed record GreenSeason
                 if (scalped) season.Scalps++;
                 season.ShareCost += hard;
                 season.Cost += losses.Mowing + hard + (scalped ? losses.Scalp : 0);
-                if (green.StepsDown && t >= 20 && season.Late is null && set <= wish.Mm(t) + 0.05) season.Late = t - 60;
+                if (green.StepsDown && t >= 20 && season.Late is null && set + Math.Min(0, green.CutOffMm) <= wish.Mm(t) + 0.05) season.Late = t - 60;
             }
             var (low, high) = wish.Band(t);
             var stands = world.CanopyMm;

@@ -10,6 +10,7 @@ internal sealed class PlannedGreen(GreenTruth truth, bool told, bool toldDays, d
     private readonly PlanWorkspace space = new();
     private readonly int solved = Math.Max(horizon, PlanLimits.LeastSolvedDays);
     private double recentC = double.NaN, wet = 0.3, range = 9;
+    private readonly List<(DateOnly Date, double Mm)> cuts = [];
     private int since = 99;
 
     public (double Mean, double Sd)? Said { get; private set; }
@@ -24,7 +25,9 @@ internal sealed class PlannedGreen(GreenTruth truth, bool told, bool toldDays, d
         recentC += (d.Yesterday.MeanC - recentC) / RecentDays;
         wet += ((d.Yesterday.RainMm > 0.5 ? 1 : 0) - wet) / (2 * RecentDays);
         range += (d.Yesterday.TMaxC - d.Yesterday.TMinC - range) / RecentDays;
+        if (d.MownYesterday is { } mown) cuts.Add((d.Date.AddDays(-1), mown.SetMm));
         if (!d.Free || d.KeepOff) return Decision.None;
+        var kept = KeptCut.Of(cuts, d.WishMm, d.Date);
         var free = new double[solved];
         for (var t = 0; t < solved; t++) free[t] = toldDays ? (truth.Free[d.Number + t] ? 1 : 0) : d.Weekdays.Contains(d.Date.AddDays(t).DayOfWeek) ? 1 - Away : ThereOther;
         free[0] = 1;
@@ -42,6 +45,8 @@ internal sealed class PlannedGreen(GreenTruth truth, bool told, bool toldDays, d
                 CanopySdMm = told ? 0.05 : 0.3,
                 Stress = told ? new(world.Stress, 0) : new(Math.Clamp(filter.Stress, 0, 3), 0.3),
                 CutMm = new(d.SetMm, 0.12),
+                LastCutMm = kept?.Mm,
+                DaysSinceComingDown = kept?.DaysSinceComingDown,
                 GreenBaseMm = told ? new(world.BaseMm - world.Make.CutOffMm, 0.05) : new(filter.BaseMm, filter.BaseSd),
                 GreenBaseShare = Math.Min(0.8, told ? world.Make.BaseShare : filter.BaseShare),
                 WishMm = d.WishMm,

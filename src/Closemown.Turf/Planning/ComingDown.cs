@@ -21,12 +21,13 @@ internal sealed class ComingDown(int? daysSince)
     /// <param name="canopyMm">What it stands at.</param>
     /// <param name="keptMm">The kept cut.</param>
     /// <param name="growthMm">What grows until the next mowing on the way can be.</param>
-    /// <param name="greenMm">What is green down to, with a margin: overgrowth has lifted it, and it comes down after the turf. A tenth is taken all the same, or nothing would come down.</param>
+    /// <param name="greenMm">Down to where it is green, with a margin: overgrowth has lifted it, and it comes down after the turf. Gone under all the same where it would else stand no tenth lower at the next mowing.</param>
     public static double CutMm(double canopyMm, double keptMm, double growthMm, double greenMm)
     {
         if (canopyMm <= ThirdRule.CanopyMm(keptMm)) return keptMm;
-        var third = Math.Max(canopyMm * (1 - PlanLimits.MostOnTheWay), Math.Min(canopyMm * (1 - PlanLimits.ComingDownShare), (canopyMm * PlanLimits.ComingDownTo) - growthMm));
-        return Math.Max(keptMm, Math.Max(third, Math.Min(greenMm, canopyMm * PlanLimits.ComingDownTo)));
+        var lower = (canopyMm * PlanLimits.ComingDownTo) - growthMm;
+        var gentle = Math.Min(lower, Math.Max(canopyMm * (1 - PlanLimits.ComingDownShare), greenMm));
+        return Math.Max(keptMm, Math.Max(canopyMm * (1 - PlanLimits.MostOnTheWay), gentle));
     }
 
     /// <summary>A mowing on the way was made.</summary>

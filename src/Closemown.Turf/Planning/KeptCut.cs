@@ -23,13 +23,14 @@ public readonly record struct KeptCut(double Mm, int? DaysSinceComingDown)
     {
         ArgumentNullException.ThrowIfNull(mowings);
         double? kept = null;
-        (DateOnly Lowered, DateOnly Last, double CutMm)? way = null;
+        (DateOnly Lowered, DateOnly Last, double CutMm, double LowestMm)? way = null;
         foreach (var (day, cut) in mowings)
         {
             if (way is { } before && (day.DayNumber - before.Lowered.DayNumber > Forgets)) (kept, way) = (before.CutMm, null);
             var above = kept is { } k && cut > Math.Max(k, wishMm ?? 0) + SameMm;
-            if (above && way is { } on && cut <= on.CutMm + SameMm) way = (cut < on.CutMm - SameMm ? day : on.Lowered, day, cut);
-            else if (above && cut >= (Far * kept!.Value) - SameMm) way = (day, day, cut);
+            // What grew back meanwhile may ask for a higher cut: the way goes on.
+            if (above && way is { } on) way = (cut < on.LowestMm - SameMm ? day : on.Lowered, day, cut, Math.Min(cut, on.LowestMm));
+            else if (above && cut >= (Far * kept!.Value) - SameMm) way = (day, day, cut, cut);
             else (kept, way) = (cut, null);
         }
         if (kept is not { } mm) return null;

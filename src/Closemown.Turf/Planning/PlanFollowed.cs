@@ -27,6 +27,7 @@ internal sealed class PlanFollowed
         for (var n = 0; n < traces.Count; n++) (canopy[n], stress[n]) = PlanLived.Start(p, n);
         var (last, set, lowering) = (grid.Last, grid.Set, PlanLived.Lowering(p));
         var down = new ComingDown(p.DaysSinceComingDown);
+        var lastMm = p.CutMm.Mean;
         List<PlanDay> days = new(p.Days);
         for (var t = 0; t < p.Days; t++)
         {
@@ -58,8 +59,9 @@ internal sealed class PlanFollowed
             var possible = best >= 0 && off < Likely && free >= Likely;
             var mow = possible && gain > 0;
             var said = Said(t, mow, cut, last, set, lowering, gain, not, off, wilts, free, mownShare[t]);
-            if (onTheWay) said = Down(t, down, said, last);
+            if (onTheWay) said = Down(t, down, said, last, lastMm);
             days.Add(said);
+            if (said.Mow) lastMm = said.CutMm;
             if (said.Mow && onTheWay)
             {
                 var atKept = said.CutMm <= grid.CutsMm[last];
@@ -94,12 +96,13 @@ internal sealed class PlanFollowed
     }
 
     /// <summary>A day on the way down: by the rule, not by price, as what is solved knows only cuts that are kept.</summary>
-    private PlanDay Down(int t, ComingDown down, PlanDay day, int last)
+    private PlanDay Down(int t, ComingDown down, PlanDay day, int last, double lastMm)
     {
         var keptMm = solved.Grid.CutsMm[last];
         var cutMm = ComingDown.CutMm(day.CanopyMm.Mean, keptMm, GrowthToNext(t), solved.Prices.GreenDownToMm(day.CanopyMm.Mean, keptMm, t));
         var share = Removal(t, cutMm, out var over, out var scalp);
-        var can = solved.Calendar.CanChange[t] && day.WiltingProbability < WiltingFrom && share.Mean <= PlanLimits.MostShare;
+        // On wilting turf nothing is cut lower than it was; a cut above the last one only trims what has grown.
+        var can = solved.Calendar.CanChange[t] && (day.WiltingProbability < WiltingFrom || cutMm >= lastMm) && share.Mean <= PlanLimits.MostShare;
         var mow = can && down.Waits == 0 && day.KeepOffProbability < Likely && day.FreeProbability >= Likely;
         var loss = 0.0;
         for (var n = 0; n < canopy.Length; n++) loss += choices.Trimmed(t, canopy[n], stress[n], last, cutMm) / canopy.Length;

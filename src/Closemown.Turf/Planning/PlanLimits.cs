@@ -25,7 +25,7 @@ public static class PlanLimits
     public const double ComingDownTo = 0.9;
 
     /// <summary>Days from one mowing on the way down to the next.</summary>
-    public const int ComingDownApart = 3;
+    public const int ComingDownApart = 2;
 
     /// <summary>The band around the wish: this much under it, mm, to <see cref="BandTop"/> times it.</summary>
     public const double BandUnderMm = 0.5;

@@ -35,18 +35,28 @@ public sealed class ComingDownTests
         Assert.True(lifted.Days[0].CutMm > bare.Days[0].CutMm);
         Assert.InRange(lifted.Days[0].CutMm, 12.5, 13.5);
         Assert.True(lifted.Days[0].ScalpProbability <= 0.11, $"{lifted.Days[0].ScalpProbability}");
-        // Above all of the leaf it still takes a tenth, or nothing would ever come down.
+        // However high the base, it must stand a tenth lower at the next mowing, or nothing would ever come down.
         var high = MowingPlanner.Plan(problem with { GreenBaseMm = new(16.8, 0.6) });
-        Assert.Equal(0.1, high.Days[0].Share.Mean, 0.02);
+        Assert.Equal((17 * 0.9) - (2 * 0.4), high.Days[0].CutMm, 0.15);
         Assert.Equal(4.7, lifted.Days.Where(d => d.Mow).TakeWhile(d => d.Why.Reason == PlanReason.ComingDown).Last().CutMm, 6);
+    }
+
+    [Fact]
+    public void On_wilting_turf_the_way_goes_on_above_the_last_cut_and_waits_below_it()
+    {
+        PlanDay First(double setMm) => MowingPlanner.Plan(PlanCase.Of(PlanCase.Traces(28, PlanCase.About(0.4), wilting: (_, t) => t < 5), 20, setMm) with { LastCutMm = 4.7, WishMm = 4.7, HighestMm = 40, DaysSinceComingDown = 5 }).Days[0];
+        var above = First(13);
+        Assert.True(above.Mow);
+        Assert.True(above.CutMm >= 13, $"{above.CutMm}");
+        Assert.False(First(16).Mow);
     }
 
     [Fact]
     public void On_the_way_it_waits_some_days_from_the_last_mowing()
     {
         var days = Plan(16, 4.7, since: 1).Days;
-        Assert.Equal((PlanReason.ComingDownWaits, 2.0), (days[0].Why.Reason, days[0].Why.Value));
-        Assert.Equal(2, days.ToList().FindIndex(d => d.Mow));
+        Assert.Equal((PlanReason.ComingDownWaits, 1.0), (days[0].Why.Reason, days[0].Why.Value));
+        Assert.Equal(1, days.ToList().FindIndex(d => d.Mow));
     }
 
     [Fact]
@@ -77,6 +87,8 @@ public sealed class ComingDownTests
     [InlineData("4.7 24.3", 4.7, 4.7, 3)]
     [InlineData("4.7 24.3 17 12", 4.7, 4.7, 3)]
     [InlineData("4.7 24.3 17 12", null, 4.7, 3)]
+    [InlineData("4.7 24.3 17 12 12.6", 4.7, 4.7, 3)]
+    [InlineData("4.7 24.3 17 12 12.6 4.7", 4.7, 4.7, null)]
     [InlineData("4.7 7 4.7", 4.7, 4.7, null)]
     [InlineData("4.7 5.2", 4.7, 5.2, null)]
     [InlineData("4.7 10", 10.0, 10, null)]
