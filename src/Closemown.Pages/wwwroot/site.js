@@ -1,11 +1,11 @@
 // The pages' own script: all works without it, but for what waits out of reach and what changes by itself.
 import { listen } from './entering.js';
-import { hold } from './holding.js';
 import { flush, show } from './waiting.js';
 import { watch } from './live.js';
 
 listen();
-hold();
+// Few pages have a form that cannot wait on the device.
+if (document.querySelector('form[method="post"]:not([data-entry])')) import('./holding.js').then(h => h.hold());
 show();
 flush();
 watch();
