@@ -6,6 +6,7 @@ try
     return args.FirstOrDefault() switch
     {
         "first-view" => await FirstViewRun.Print(args[1..]),
+        "first-use" => await FirstUseRun.Print(args[1..]),
         "screenshots" => await ReadmeShots.Take(),
         _ => await TestPlatformTestFramework.RunAsync(args, SelfRegisteredExtensions.AddSelfRegisteredExtensions),
     };
