@@ -10,7 +10,7 @@ public sealed class LauncherTests
         Assert.SkipWhen(OperatingSystem.IsWindows(), "the launcher is a shell script");
         using var bench = new Bench();
         var launcher = Path.Combine(Bench.Root, "closemown");
-        // The first may build and compile ahead, beside all other tests on few cores.
+        // The first may build, beside all other tests on few cores.
         Assert.Equal(0, bench.Start(launcher, ["reckon", "--json"], null, null, minutes: 8).Exit);
         var second = bench.Start(launcher, ["reckon", "--json"], null, null);
         Assert.Equal((0, ""), (second.Exit, second.Error));
