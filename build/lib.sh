@@ -1,4 +1,5 @@
-# Shared by ./closemown and ./test: finds the SDK and says clearly what is missing.
+# Shared by ./closemown and ./test.
+# Finds the SDK, and says clearly what is missing.
 find_dotnet() {
   if [ -z "${DOTNET:-}" ]; then
     if command -v dotnet >/dev/null 2>&1; then DOTNET=dotnet
@@ -17,4 +18,12 @@ find_dotnet() {
     exit 69
   fi
   export DOTNET_CLI_TELEMETRY_OPTOUT=1 DOTNET_NOLOGO=1 DOTNET_CLI_WORKLOAD_UPDATE_NOTIFY_DISABLE=1
+}
+
+# One build at a time, on file descriptor 9, which what is started must not inherit (9>&-): the compiler's server outlives the build.
+# With -n: fails where another holds it. Where the system has no flock, everybody has it.
+lock() {
+  mkdir -p "$ROOT/artifacts"
+  exec 9>"$ROOT/artifacts/closemown.lock"
+  if command -v flock >/dev/null 2>&1; then flock "$@" 9; fi
 }

@@ -1,6 +1,5 @@
 using System.Diagnostics;
 using System.Text.Json.Nodes;
-using Microsoft.Playwright;
 
 namespace Closemown.Browser.Tests;
 
@@ -37,17 +36,13 @@ internal static class FirstUseRun
             await using var visit = await Visit.Start(chromium.Browser, new((string)JsonNode.Parse(line)!["serve"]!["address"]!), new(ViewSize.Phone));
             await visit.Open("/");
             Reached("the first page");
-            await visit.Page.GetByRole(AriaRole.Link, new() { Name = "Begin" }).First.ClickAsync();
-            var on = visit.Page.GetByRole(AriaRole.Button, new() { Name = "Go on to the first paper check" });
-            await on.WaitForAsync();
+            await FirstCheck.Begin(visit.Page);
             Reached("touch 1, Begin: the four questions");
-            await on.ClickAsync();
-            await visit.Page.WaitForURLAsync("**/steel?unit=mower#check");
+            await FirstCheck.GoOn(visit.Page);
             Reached("touch 2, Go on: the paper check");
-            foreach (var place in (string[])["left", "centre", "right"]) await visit.Page.Locator($"label:has(input[name={place}][value=cuts])").ClickAsync();
+            await FirstCheck.Tell(visit.Page);
             Reached("touches 3 to 5: what the paper did at three stations");
-            await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Write it down" }).First.ClickAsync();
-            await visit.Page.GetByText("Written down").First.WaitForAsync();
+            await FirstCheck.Write(visit.Page);
             Reached("touch 6, Write it down: it is in the book");
         }
         finally

@@ -8,17 +8,16 @@ namespace Closemown.Browser.Tests;
 public sealed class BeginTests(Site site)
 {
     [Fact]
-    public async Task A_mower_begins_with_one_press_and_leads_to_its_first_paper_check()
+    public async Task A_mower_begins_with_two_touches_and_leads_to_its_first_paper_check()
     {
         await using var server = await ServerBench.Start();
         await using var visit = await site.VisitOf(new(server.Server.Address), new(ViewSize.Phone));
-        await visit.Open("/new");
-        await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Go on to the first paper check" }).ClickAsync();
-        await visit.Page.WaitForURLAsync("**/steel?unit=mower#check");
+        await visit.Open("/");
+        await FirstCheck.Begin(visit.Page);
+        await FirstCheck.GoOn(visit.Page);
         Assert.Equal(1, server.Entries());
-        foreach (var place in (string[])["left", "centre", "right"]) await visit.Page.Locator($"label:has(input[name={place}][value=cuts])").ClickAsync();
-        await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Write it down" }).First.ClickAsync();
-        await visit.Page.GetByText("Written down").First.WaitForAsync();
+        await FirstCheck.Tell(visit.Page);
+        await FirstCheck.Write(visit.Page);
         Assert.Equal(2, server.Entries());
     }
 
