@@ -30,7 +30,9 @@ public sealed class Conversation
     /// <param name="phrasing">The person's words.</param>
     /// <param name="newId">Makes ids for entries that bring none.</param>
     /// <param name="clock">The time of entries and questions that name none; null for the pipe's own: a minute after the last one seen.</param>
-    public Conversation(IEntryStore book, AdviceSettings settings, Phrasing phrasing, Func<DateTimeOffset, Guid> newId, Func<DateTimeOffset>? clock = null)
+    /// <param name="wall">The clock on the wall, against which times of entries are held; null where nobody is asked about times far off.</param>
+    public Conversation(IEntryStore book, AdviceSettings settings, Phrasing phrasing, Func<DateTimeOffset, Guid> newId, Func<DateTimeOffset>? clock = null,
+        Func<DateTimeOffset>? wall = null)
     {
         ArgumentNullException.ThrowIfNull(book);
         (this.book, this.settings, this.clock) = (book, settings, clock);
@@ -42,8 +44,19 @@ public sealed class Conversation
             if (stored.Entry.Area is { } area) areas.Add(area);
         }
         seen = Desk.LatestAt;
-        context = new EntryContext { NewId = newId, Now = NextAt, OnlyUnit = OnlyUnit, OnlyArea = () => areas.Count switch { 0 => DefaultArea, 1 => areas.Min, _ => null } };
+        context = new EntryContext
+        {
+            NewId = newId,
+            Now = NextAt,
+            OnlyUnit = OnlyUnit,
+            OnlyArea = () => areas.Count switch { 0 => DefaultArea, 1 => areas.Min, _ => null },
+            Clock = wall,
+            Latest = () => Desk.LatestUnconfirmedAt,
+        };
     }
+
+    /// <summary>A fault of the program was met; whoever keeps a log writes it down.</summary>
+    public Action<Bug>? BugMet { get; set; }
 
     /// <summary>The entries and what follows from them.</summary>
     public Desk Desk { get; }
@@ -85,6 +98,19 @@ public sealed class Conversation
         {
             return Refused([new(FaultCodes.BadJson, "", "The line holds a broken character escape.", "Write the character itself, in UTF-8.")]);
         }
+        catch (Exception e) when (BugFault.IsOne(e))
+        {
+            return BugFault.Answer(Met(e, BugFault.Named(line)));
+        }
+    }
+
+    /// <summary>What fails half-way leaves the models knowing half a thing: they are made anew from the entries.</summary>
+    private Bug Met(Exception e, string asked)
+    {
+        var bug = new Bug(asked, e);
+        Desk.StartOver();
+        BugMet?.Invoke(bug);
+        return bug;
     }
 
     /// <summary>Puts an entry into the book.</summary>
@@ -99,13 +125,24 @@ public sealed class Conversation
         seen = entry.At;
         if (entry.Area is { } area) areas.Add(area);
         var answer = new JsonObject { ["ok"] = true, ["id"] = entry.Id.ToString("D") };
+        if (result == AppendResult.Superseded) answer["superseded"] = true;
         if (result != AppendResult.Added) return answer;
         if (entry.Is("weather"))
         {
             Desk.AddWeather(entry);
             return answer;
         }
-        CatchUp();
+        try
+        {
+            CatchUp();
+        }
+        catch (Exception e) when (BugFault.IsOne(e))
+        {
+            // It is in the book: to refuse it now would have it entered twice.
+            var bug = Met(e, $"a {entry.Kind.Name} entry");
+            answer["bug"] = $"The entry is in the book. {BugFault.Of(bug.Asked).Message} {BugFault.Remedy}";
+            return answer;
+        }
         if (Last is { } surprise)
         {
             answer["surpriseAt"] = new JsonObject(surprise.At.Select(a => KeyValuePair.Create<string, JsonNode?>(Stations.All[a.Station], a.P)));
@@ -147,6 +184,13 @@ public sealed class Conversation
         var answer = new JsonObject { ["ok"] = false, ["error"] = Fault(faults[0]) };
         if (faults.Count > 1) answer["errors"] = new JsonArray([.. faults.Select(f => (JsonNode)Fault(f))]);
         return answer;
+    }
+
+    /// <summary>The answer where the book itself fails.</summary>
+    public static JsonObject Refused(BookException e)
+    {
+        ArgumentNullException.ThrowIfNull(e);
+        return Refused([new("book", "", e.Message, e.Remedy)]);
     }
 
     /// <summary>An answer on one line.</summary>

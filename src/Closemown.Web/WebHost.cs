@@ -1,4 +1,5 @@
 using Closemown.Pages;
+using Closemown.Pipe;
 using Closemown.Serving;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.Extensions.Logging.Console;
@@ -30,6 +31,8 @@ public static class WebHost
         AddLog(builder.Logging, options.Log);
         AddServices(builder.Services, options, time, workshop);
         var app = builder.Build();
+        var log = app.Services.GetRequiredService<ILoggerFactory>().CreateLogger("Closemown");
+        workshop.BugMet = bug => log.LogError("{Asked} {Where}", bug.Asked, BugFault.Trace(bug.Exception));
         Use(app, network, listening);
         Map(app, network);
         return new WebServer(app, options, workshop, network, listening);

@@ -57,6 +57,9 @@ internal sealed class AddCommand : CliCommand
     {
         using var document = JsonDocument.Parse(json.ToJsonString());
         var answer = OpenBook.Checked(open.Talk.Say(document.RootElement), json["kind"]!.GetValue<string>());
+        // A forecast older than one that is kept is taken note of, but not kept.
+        if (answer["superseded"] is not null)
+            throw new CliFault(ExitCodes.Refused, "A later forecast for that day is in the book: this one is not kept.", "Nothing need be done.") { Json = answer };
         taken = open.Book.Find(Guid.Parse(answer["id"]!.GetValue<string>())) ?? throw new InvalidOperationException("Bug in AddCommand: the entry just put in is not in the book.");
         return answer;
     }

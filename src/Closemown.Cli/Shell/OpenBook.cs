@@ -14,7 +14,7 @@ internal sealed class OpenBook : IDisposable
     public OpenBook(IEntryStore book, Call call, Func<DateTimeOffset>? clock = null)
     {
         Book = book;
-        Talk = new Conversation(book, call.Worth, Phrasing.Plain, new IdMaker().Next, clock ?? (() => call.Now));
+        Talk = new Conversation(book, call.Worth, Phrasing.Plain, new IdMaker().Next, clock ?? (() => call.Now), call.Around.Time.GetLocalNow) { BugMet = call.Screen.Tell };
     }
 
     public IEntryStore Book { get; }
@@ -45,7 +45,7 @@ internal sealed class OpenBook : IDisposable
             FaultCodes.Missing when kind is not null && ShortForms.Examples.TryGetValue(kind, out var example) => $"Write it like closemown add {example}",
             _ => error["remedy"]!.GetValue<string>(),
         };
-        throw new CliFault(ExitCodes.Refused, field.Length > 0 && field != "kind" ? $"{field}: {message}" : message, remedy) { Json = answer };
+        throw new CliFault(error["code"]!.GetValue<string>() == BugFault.Code ? ExitCodes.Bug : ExitCodes.Refused, field.Length > 0 && field != "kind" ? $"{field}: {message}" : message, remedy) { Json = answer };
     }
 
     /// <summary>The person's words for a unit.</summary>

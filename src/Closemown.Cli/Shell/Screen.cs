@@ -1,4 +1,5 @@
 using System.Text;
+using Closemown.Pipe;
 
 namespace Closemown.Cli;
 
@@ -46,6 +47,9 @@ internal sealed class Screen(TextWriter output, TextWriter error)
         Out.Flush();
         Error.Write(text + "\n");
     }
+
+    /// <summary>Tells of a fault of the program, for whoever will mend it.</summary>
+    public void Tell(Bug bug) => Error.Write($"closemown: {bug.LogLine}\n");
 
     /// <summary>Text in a tone, or plain where colour is not wanted.</summary>
     public string Ink(Tone tone, string text) => !Colour || tone == Tone.Plain || text.Length == 0 ? text : $"\u001b[{Code(tone)}m{text}\u001b[0m";

@@ -62,7 +62,13 @@ internal sealed class Workshop : IDisposable
         }
     }
 
-    private Conversation Talk => talk ??= new Conversation(book, settings, Phrasing.Plain, newId, time is null ? null : () => time.Now);
+    private Conversation Talk => talk ??= new Conversation(book, settings, Phrasing.Plain, newId, time is null ? null : () => time.Now, time is null ? null : () => time.Now)
+    {
+        BugMet = bug => BugMet?.Invoke(bug),
+    };
+
+    /// <summary>A fault of the program was met; the log writes it down.</summary>
+    public Action<Bug>? BugMet { get; set; }
 
     /// <summary>The answer to a question, as the pipe writes it, in UTF-8.</summary>
     /// <param name="question">A JSON object.</param>
