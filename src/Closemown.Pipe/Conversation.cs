@@ -92,7 +92,8 @@ public sealed class Conversation
             if (line.TryGetProperty("ask", out _) && !line.TryGetProperty("kind", out _))
                 return (words is null ? questions : new Questions(Desk, settings, words)).Answer(line, AskedAt, OnlyUnit(), out var fault) ?? Refused([fault!]);
             var faults = EntryReader.Read(line, context, out var entry);
-            return entry is null ? Refused(faults) : Taken(entry, out _);
+            if (entry is null) return Refused(faults);
+            return ContextQuestions.Of(Desk, entry) is { } odd ? Refused([odd]) : Taken(entry, out _);
         }
         catch (InvalidOperationException e) when (e is not ObjectDisposedException && e.Message.Contains("UTF-16", StringComparison.Ordinal))
         {

@@ -25,7 +25,7 @@ internal sealed class BookExportCommand : CliCommand
         ExportReport Write(TextWriter to) => salvaged is null ? Exporter.Write(open!.Book, to) : Exporter.Write(salvaged, to);
         if (call.Parsed.GetValue(Target) is not { } path)
         {
-            Write(call.Screen.Out);
+            Write(call.Screen.Data);
             TellUntrusted(call, salvaged);
             return ExitCodes.Done;
         }

@@ -10,11 +10,14 @@ public static class EntryWords
     /// <summary>"paper-cut: left cuts, centre cuts, right folds"; of the turf a line in plain words.</summary>
     public static string Short(Entry e, WritingStyle style)
     {
-        if (TurfEcho.Of(e, style) is { } turf) return turf;
+        if (TurfEcho.Of(e, style) is { } turf) return OneLine(turf);
         var parts = e.Kind.Fields.Select(f => Field(e, f, style)).Where(p => p is not null).Concat(e.Others.Select(o => $"{o.Key} {o.Value}"));
         var said = string.Join(", ", parts);
-        return said.Length > 0 ? $"{e.Kind.Name}: {said}" : e.Kind.Name;
+        return said.Length > 0 ? OneLine($"{e.Kind.Name}: {said}") : e.Kind.Name;
     }
+
+    /// <summary>A text of several lines would look like several entries.</summary>
+    private static string OneLine(string text) => text.ReplaceLineEndings(" ");
 
     /// <summary>"3 May 2026, 10:30".</summary>
     public static string When(DateTimeOffset at) => at.ToString("d MMM yyyy, HH:mm", CultureInfo.InvariantCulture);
