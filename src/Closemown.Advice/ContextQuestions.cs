@@ -53,22 +53,20 @@ public static class ContextQuestions
 
     private static EntryFault? Canopy(Desk desk, Entry e)
     {
-        var field = e.Numbers("mm") is { Count: > 0 } ? "mm" : e.Number("highMm") is not null ? "highMm" : "lowMm";
-        if (e.Confirmed.Contains(field)) return null;
-        var spots = e.Numbers("mm") ?? [.. new[] { e.Number("lowMm"), e.Number("highMm") }.OfType<double>()];
-        if (spots.Count == 0) return null;
+        var spots = e.Numbers("mm");
+        // Of limits, the turf is surely as high as the low one and as low as the high one.
+        var (high, low) = spots is { Count: > 0 } ? (spots.Max(), spots.Min()) : (e.Number("lowMm"), e.Number("highMm"));
+        var (highField, lowField) = spots is { Count: > 0 } ? ("mm", "mm") : ("lowMm", "highMm");
         var before = desk.Standing.Where(x => x.At <= e.At && x.Id != e.Id && x.Id != e.Voids && (x.Area == e.Area || (x.Area is null && desk.Areas.Count < 2))).ToList();
-        if (before.Select(x => (x.At, Mm: Height(x))).LastOrDefault(x => x.Mm is not null) is { Mm: { } last } read)
+        if (high is { } stands && !e.Confirmed.Contains(highField) && before.Select(x => (x.At, Mm: Height(x))).LastOrDefault(x => x.Mm is not null) is { Mm: { } last } read)
         {
             var days = (e.At - read.At).TotalDays;
-            var most = Math.Max(MostTimes * last, last + MostMoreMm) + (MostGrowthMm * days);
-            if (spots.Max() is var high && high > most)
-                return Odd(field, $"It stood at {N(last)} mm {Ago(days)}, and this is {N(high)} mm.");
+            if (stands > Math.Max(MostTimes * last, last + MostMoreMm) + (MostGrowthMm * days))
+                return Odd(highField, $"It stood at {N(last)} mm {Ago(days)}, and this is {N(stands)} mm.");
         }
         var kept = before.Select(Kept).LastOrDefault(x => x is not null);
-        var least = kept is { } k ? LeastShare * k : LeastMm;
-        return spots.Min() is var low && low < least && field != "highMm"
-            ? Odd(field, kept is { } cut ? $"{N(low)} mm is less than half of the {N(cut)} mm that is kept there." : $"{N(low)} mm is lower than turf is kept.") : null;
+        if (low is not { } least || e.Confirmed.Contains(lowField) || least >= (kept is { } k ? LeastShare * k : LeastMm)) return null;
+        return Odd(lowField, kept is { } cut ? $"{N(least)} mm is less than half of the {N(cut)} mm that is kept there." : $"{N(least)} mm is lower than turf is kept.");
     }
 
     /// <summary>What the turf was last read or left at, mm.</summary>

@@ -109,8 +109,8 @@ internal sealed class AddCommand : CliCommand
             json["at"] = EntryTime.Write(entry.Day is { } told ? call.On(told, TimeOnly.FromDateTime(call.Now.DateTime)) : call.Now);
         }
         else if (entry.Day is { } day && day != entry.Today) json["at"] = EntryTime.Write(call.On(day, new TimeOnly(12, 0)));
-        // A correction is of what was read or done then.
-        else if (Replaced(call, open) is { } old && entry.Day is null) json["at"] = EntryTime.Write(old.At);
+        // A correction is of what was read or done then; of two of the same entry the later counts, by a thousandth of a second.
+        else if (Replaced(call, open) is { } old && entry.Day is null) json["at"] = EntryTime.Write(old.At.AddMilliseconds(open.Desk.Arrived.Count(e => e.Voids == old.Id)));
         if (call.Parsed.GetValue(By) is { } by && !(entry.Kind.Name == "wish" && DayTyped.Read([by], 0, entry.Today!.Value, ahead: true, out _) > 0)) json["by"] = by;
         if (call.Parsed.GetValue(Note) is { } note) json["note"] = note;
         if (Replaced(call, open) is { } target) json["voids"] = target.Id.ToString("D");

@@ -33,15 +33,17 @@ public static class EntryWords
         var corrected = typed is null ? "" : $" (typed {typed})";
         return value switch
         {
-            double d => e.Is("clicks") ? $"{f.Name} {(d == 0 ? "stays" : $"{Math.Abs(d).ToString("0.#", CultureInfo.InvariantCulture)} {(d > 0 ? "in" : "out")}")}" : $"{Name(f, style)} {d.ToString("0.###", CultureInfo.InvariantCulture)}{Unit(f)}{corrected}",
+            double d => e.Is("clicks") ? $"{f.Name} {(d == 0 ? "stays" : $"{Number(d < 0 ? -d : d, "0.#", style)} {(d > 0 ? "in" : "out")}")}" : $"{Name(f, style)} {Number(d, "0.###", style)}{Unit(f)}{corrected}",
             string s => f.Name is "what" or "where" or "when" ? s : $"{Name(f, style)} {s}",
             bool b => b ? Name(f, style) : $"not {Name(f, style)}",
             string[] list => string.Join(" and ", list),
-            double[] list => $"{Name(f, style)} {string.Join(" ", list.Select(x => x.ToString("0.###", CultureInfo.InvariantCulture)))}{Unit(f)}",
-            GoNoGo g => $"{f.Name} {(g.GoUm is { } go ? $"{go.ToString("0.#", CultureInfo.InvariantCulture)} goes" : "")}{(g is { GoUm: not null, NoGoUm: not null } ? ", " : "")}{(g.NoGoUm is { } no ? $"{no.ToString("0.#", CultureInfo.InvariantCulture)} does not" : "")} (µm)",
+            double[] list => $"{Name(f, style)} {string.Join(" ", list.Select(x => Number(x, "0.###", style)))}{Unit(f)}",
+            GoNoGo g => $"{f.Name} {(g.GoUm is { } go ? $"{Number(go, "0.#", style)} goes" : "")}{(g is { GoUm: not null, NoGoUm: not null } ? ", " : "")}{(g.NoGoUm is { } no ? $"{Number(no, "0.#", style)} does not" : "")} (µm)",
             _ => f.Name,
         };
     }
+
+    private static string Number(double x, string format, WritingStyle style) => x.ToString(format, CultureInfo.InvariantCulture).Replace('.', style.DecimalSign);
 
     private static string Name(FieldSpec f, WritingStyle style) => f.Name switch
     {

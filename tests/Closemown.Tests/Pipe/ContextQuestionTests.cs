@@ -38,6 +38,7 @@ public sealed class ContextQuestionTests
     [InlineData("""{"kind":"canopy","area":"green","mm":[2,1.5,2,2.2],"when":"after","at":"2026-05-03T09:00:00Z"}""")]
     [InlineData("""{"kind":"canopy","area":"green","mm":9,"when":"before","at":"2026-05-03T09:00:00Z"}""")]
     [InlineData("""{"kind":"canopy","area":"green","mm":45,"when":"before","at":"2026-05-12T09:00:00Z"}""")]
+    [InlineData("""{"kind":"canopy","area":"green","lowMm":2,"highMm":60,"when":"before","at":"2026-05-03T09:00:00Z"}""")]
     [InlineData("""{"kind":"clicks","unit":"mower","left":3,"right":-3}""")]
     [InlineData("""{"kind":"feed","area":"green","nGm2":9}""")]
     [InlineData("""{"kind":"work","what":"topdress","area":"green","kgM2":5}""")]

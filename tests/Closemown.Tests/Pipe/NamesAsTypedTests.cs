@@ -14,7 +14,7 @@ public sealed class NamesAsTypedTests
     public void F10_F31_A_name_in_a_sentence_comes_out_as_typed(string name)
     {
         var said = new Phrasing(WritingStyle.British).Say($"The {{reel}} on {Phrasing.AsTyped(name)}: {HeightSpeech.Mm(4.25)}.");
-        Assert.Equal($"The cassette on {name}: 4.25 mm.", said);
+        Assert.Equal($"The cylinder on {name}: 4.25 mm.", said);
     }
 
     [Theory]
@@ -39,7 +39,7 @@ public sealed class NamesAsTypedTests
         {
             talk.Did($$"""{"ask":"{{ask}}","unit":{{text}},"area":{{text}},"cutMm":4.5}""");
         }
-        var step = talk.Did($$"""{"ask":"next","unit":{{text}},"aim":{"cutMm":4.5,"area":{{text}}}}""")["next"]!;
+        var step = talk.Did($$"""{"ask":"next","unit":{{text}},"aim":{"cutMm":4.5,"area":{{text}} } }""")["next"]!;
         Assert.Contains(Talk.Texts(step), t => t.Contains($" on {name} the gauge should read", StringComparison.Ordinal));
         talk.Did($$"""{"ask":"why","id":"{{(string)step["advice"]!}}"}""");
     }
