@@ -45,6 +45,7 @@ public static class WebHost
         services.AddSingleton(time);
         services.AddSingleton(options.Limits);
         services.AddSingleton(workshop);
+        services.AddSingleton<EventStreams>();
         services.AddHttpContextAccessor();
         services.AddScoped(s => LookCookie.Read(s.GetRequiredService<IHttpContextAccessor>().HttpContext?.Request, VisitorStyle.Usual(options)));
         services.AddScoped(s => s.GetRequiredService<VisitorLook>().WritingStyle);
@@ -83,9 +84,12 @@ public static class WebHost
     /// <summary>The guards, in the order in which they look at a request; docs/decisions/0014 says why this one.</summary>
     private static void Use(WebApplication app, Network? network, Listening listening)
     {
+        app.Use(Caller.Answered);
         app.UseRequestLog();
         app.UseSafetyHeaders();
+        app.Use(HeadGuard.Invoke);
         app.Use(Unforeseen.Invoke);
+        app.Use(Nowhere.Invoke);
         app.Use(new HostGuard(network?.Hosts ?? []).Invoke);
         app.Use(CrossSiteGuard.Invoke);
         app.UseRateLimiter();

@@ -1,4 +1,5 @@
 using System.Net;
+using System.Net.Sockets;
 using System.Security.Cryptography.X509Certificates;
 using System.Text;
 using Closemown.Book;
@@ -47,11 +48,22 @@ internal sealed class ServerBench : IAsyncDisposable
     }
 
     /// <summary>A device on the network, which trusts this machine's authority and nothing else.</summary>
-    public HttpClient Device() => new(DeviceHandler()) { BaseAddress = new(Server.NetworkAddresses[0]) };
+    /// <param name="from">Its own address, of 127.0.0.0/8; null for the usual one.</param>
+    public HttpClient Device(string? from = null) => new(DeviceHandler(from)) { BaseAddress = new(Server.NetworkAddresses[0]) };
 
-    public SocketsHttpHandler DeviceHandler()
+    public SocketsHttpHandler DeviceHandler(string? from = null)
     {
         var handler = new SocketsHttpHandler { AllowAutoRedirect = false, CookieContainer = new CookieContainer() };
+        if (from is not null)
+        {
+            handler.ConnectCallback = async (context, stop) =>
+            {
+                var socket = new Socket(AddressFamily.InterNetwork, SocketType.Stream, ProtocolType.Tcp);
+                socket.Bind(new IPEndPoint(IPAddress.Parse(from), 0));
+                await socket.ConnectAsync(context.DnsEndPoint, stop);
+                return new NetworkStream(socket, ownsSocket: true);
+            };
+        }
         if (Server.TrustAddresses.Count > 0)
         {
             var authority = X509CertificateLoader.LoadCertificateFromFile(Path.Combine(Folder, "settings", "authority.crt"));
