@@ -3,73 +3,71 @@ using System.Text;
 
 namespace Closemown.Advice;
 
-/// <summary>The name of an advice: the question and the state of the book it was given on, so that any process can give it again.</summary>
-/// <remarks>Form: <c>next-COUNT-HASH-QUESTION</c>, <c>height-…</c> for setting a height; COUNT entries had arrived, HASH is the start of the book's hash then, QUESTION is base64url.</remarks>
+/// <summary>The name of an advice: the question, the state of the book it was given on, and the step in short, so that any process, on any device, can give it again.</summary>
+/// <remarks>
+/// Form: <c>next-COUNT-SUM-CONTENT</c>, <c>height-…</c> for setting a height; the book held COUNT entries, SUM is twelve digits of <see cref="BookState"/>, CONTENT is base64url.
+/// Older ids are read too: <c>next-COUNT-HASH-QUESTION</c>, HASH the first eight digits of the book's hash after COUNT arrivals, and no step.
+/// </remarks>
 public static class AdviceId
 {
     private const int HashLength = 8;
 
-    private const string Steel = "next", Setting = "height";
+    private const string AboutSteel = "next", AboutSetting = "height";
 
-    public static string Of(NextQuestion q, int count, string hash)
+    public static string Of(NextQuestion q, AdviceStep step, BookState book)
     {
         ArgumentNullException.ThrowIfNull(q);
-        ArgumentNullException.ThrowIfNull(hash);
-        return Of(Steel, count, hash, q.Now.UtcTicks.ToString(CultureInfo.InvariantCulture), q.AtBench ? "1" : "0", N(q.PriceOfMinute), q.Unit);
+        ArgumentNullException.ThrowIfNull(step);
+        return Of(AboutSteel, book, StepMark.Of(step), q.Now.UtcTicks.ToString(CultureInfo.InvariantCulture), q.AtBench ? "1" : "0", N(q.PriceOfMinute), q.Unit);
     }
 
-    public static string Of(AimQuestion q, int count, string hash)
+    public static string Of(AimQuestion q, AdviceStep step, BookState book)
     {
         ArgumentNullException.ThrowIfNull(q);
-        ArgumentNullException.ThrowIfNull(hash);
-        return Of(Setting, count, hash, q.Now.UtcTicks.ToString(CultureInfo.InvariantCulture), q.BenchMm is { } b ? N(b) : "", q.CutMm is { } c ? N(c) : "",
+        ArgumentNullException.ThrowIfNull(step);
+        return Of(AboutSetting, book, StepMark.Of(step), q.Now.UtcTicks.ToString(CultureInfo.InvariantCulture), q.BenchMm is { } b ? N(b) : "", q.CutMm is { } c ? N(c) : "",
             N(q.TolMm), N(q.Probability), Convert.ToBase64String(Encoding.UTF8.GetBytes(q.Area ?? "")), q.Unit);
     }
 
-    /// <summary>Whether an id names an advice about the steel.</summary>
-    public static bool IsSteel(string id)
-    {
-        ArgumentNullException.ThrowIfNull(id);
-        return id.StartsWith(Steel + "-", StringComparison.Ordinal);
-    }
-
     /// <summary>The unit that an advice is about; null where the text is no id.</summary>
-    public static string? UnitOf(string id) => TryRead(id, out var steel, out _, out _) ? steel!.Unit : TryReadAim(id, out var aim, out _, out _) ? aim!.Unit : null;
+    public static string? UnitOf(string id) => Read(id)?.Unit;
 
-    /// <summary>Reads an id; false where the text is none.</summary>
-    public static bool TryRead(string id, out NextQuestion? question, out int count, out string hash)
-    {
-        question = null;
-        // The unit comes last: its name may hold a line break.
-        if (Read(id, Steel, 4, out count, out hash) is not { } q || !Ticks(q[0], out var now) || !Positive(q[2], out var price)) return false;
-        question = new(q[3], now, q[1] == "1", price);
-        return true;
-    }
-
-    /// <summary>Reads an id of setting a height; false where the text is none.</summary>
-    public static bool TryReadAim(string id, out AimQuestion? question, out int count, out string hash)
-    {
-        question = null;
-        if (Read(id, Setting, 7, out count, out hash) is not { } q || !Ticks(q[0], out var now) || !Positive(q[3], out var tol) || !Positive(q[4], out var sure) || sure is < 0.5 or >= 1) return false;
-        double bench = 0, cut = 0;
-        if ((q[1].Length > 0 && !Positive(q[1], out bench)) || (q[2].Length > 0 && !Positive(q[2], out cut)) || (q[1].Length > 0) == (q[2].Length > 0)) return false;
-        var area = new byte[q[5].Length];
-        if (!Convert.TryFromBase64String(q[5], area, out var n)) return false;
-        question = new(q[6], now, q[1].Length > 0 ? bench : null, q[2].Length > 0 ? cut : null, n == 0 ? null : Encoding.UTF8.GetString(area, 0, n), tol, sure);
-        return true;
-    }
-
-    private static string Of(string about, int count, string hash, params string[] fields) =>
-        $"{about}-{count.ToString(CultureInfo.InvariantCulture)}-{Start(hash)}-{Convert.ToBase64String(Encoding.UTF8.GetBytes(string.Join('\n', fields))).TrimEnd('=').Replace('+', '.').Replace('/', '_')}";
-
-    private static string[]? Read(string id, string about, int fields, out int count, out string hash)
+    /// <summary>Reads an id; null where the text is none.</summary>
+    public static AdviceName? Read(string id)
     {
         ArgumentNullException.ThrowIfNull(id);
-        (count, hash) = (0, "");
         var parts = id.Split('-', 4);
-        if (parts.Length != 4 || parts[0] != about || !int.TryParse(parts[1], NumberStyles.None, CultureInfo.InvariantCulture, out count)) return null;
-        hash = parts[2];
-        var base64 = parts[3].Replace('.', '+').Replace('_', '/');
+        if (parts.Length != 4 || !int.TryParse(parts[1], NumberStyles.None, CultureInfo.InvariantCulture, out var count)) return null;
+        var older = !BookState.TryRead(parts[2], out var sum);
+        var (more, step) = (older ? 0 : 1, (AdviceStep?)null);
+        if (parts[0] == AboutSteel)
+        {
+            return Content(parts[3], 4 + more) is { } q && (older || (step = StepMark.Read(q[0])) is not null) && Steel(q[more..]) is { } asked
+                ? new(count, sum, older ? parts[2] : null, step, asked, null) : null;
+        }
+        return parts[0] == AboutSetting && Content(parts[3], 7 + more) is { } h && (older || (step = StepMark.Read(h[0])) is not null) && Setting(h[more..]) is { } aim
+            ? new(count, sum, older ? parts[2] : null, step, null, aim) : null;
+    }
+
+    // In both the unit comes last: its name may hold a line break.
+    private static NextQuestion? Steel(string[] q) => Ticks(q[0], out var now) && Positive(q[2], out var price) ? new(q[3], now, q[1] == "1", price) : null;
+
+    private static AimQuestion? Setting(string[] q)
+    {
+        if (!Ticks(q[0], out var now) || !Positive(q[3], out var tol) || !Positive(q[4], out var sure) || sure is < 0.5 or >= 1) return null;
+        double bench = 0, cut = 0;
+        if ((q[1].Length > 0 && !Positive(q[1], out bench)) || (q[2].Length > 0 && !Positive(q[2], out cut)) || (q[1].Length > 0) == (q[2].Length > 0)) return null;
+        var area = new byte[q[5].Length];
+        if (!Convert.TryFromBase64String(q[5], area, out var n)) return null;
+        return new(q[6], now, q[1].Length > 0 ? bench : null, q[2].Length > 0 ? cut : null, n == 0 ? null : Encoding.UTF8.GetString(area, 0, n), tol, sure);
+    }
+
+    private static string Of(string about, BookState book, params string[] fields) =>
+        $"{about}-{book.Count.ToString(CultureInfo.InvariantCulture)}-{book.Short}-{Convert.ToBase64String(Encoding.UTF8.GetBytes(string.Join('\n', fields))).TrimEnd('=').Replace('+', '.').Replace('/', '_')}";
+
+    private static string[]? Content(string text, int fields)
+    {
+        var base64 = text.Replace('.', '+').Replace('_', '/');
         var bytes = new byte[base64.Length];
         if (!Convert.TryFromBase64String(base64.PadRight((base64.Length + 3) / 4 * 4, '='), bytes, out var n)) return null;
         var read = Encoding.UTF8.GetString(bytes, 0, n).Split('\n', fields);
@@ -88,7 +86,7 @@ public static class AdviceId
 
     private static string N(double x) => x.ToString("R", CultureInfo.InvariantCulture);
 
-    /// <summary>Whether a book's hash is the one an id was made on.</summary>
+    /// <summary>Whether a book's hash is the one an older id was made on.</summary>
     public static bool Fits(string start, string hash)
     {
         ArgumentNullException.ThrowIfNull(start);

@@ -5,7 +5,7 @@ using Closemown.Steel;
 namespace Closemown.Advice;
 
 /// <summary>An advice as it was given.</summary>
-internal sealed record AdviceGiven(NextQuestion Question, AdviceSettings Settings, int Count, StepAdvice Advice);
+internal sealed record AdviceGiven(NextQuestion Question, AdviceSettings Settings, BookState Book, StepAdvice Advice);
 
 /// <summary>The entries as they arrived, and what the models make of them: the one place where questions are answered from.</summary>
 /// <remarks>Holds no more than follows from the entries; an entry that comes in order is added to what is there, any other rebuilds it.</remarks>
@@ -14,6 +14,8 @@ public sealed class Desk
     private readonly LearningOptions? learning;
     private readonly List<Entry> arrived = [];
     private readonly List<string> hashes = [""];
+    private readonly List<ulong> marks = [];              // of the first entries to arrive, as far as they were needed
+    private readonly List<ulong> sums = [0];
     private readonly Dictionary<string, UnitTrack> tracks = new(StringComparer.Ordinal);
     private readonly Dictionary<string, SteelBelief> beliefs = new(StringComparer.Ordinal);
     private readonly Dictionary<string, SteelBelief> earlier = new(StringComparer.Ordinal);
@@ -59,17 +61,61 @@ public sealed class Desk
     /// <summary>Whether an area is known: by an entry, or by weather alone.</summary>
     internal bool KnowsArea(string area) => areas.Contains(area) || weather.All.Any(e => e.Area == area);
 
-    /// <summary>The state of the book after so many entries: the hash that the book gave with the last of them.</summary>
+    /// <summary>The last entry by (at, id), standing or not; null where there is none.</summary>
+    internal Entry? Latest => latest;
+
+    /// <summary>The hash that the book gave with the last of the first entries: it tells their order.</summary>
     public string HashAfter(int count) => hashes[count];
+
+    /// <summary>The state of the book: which entries it holds, whatever their order.</summary>
+    public BookState State => new(arrived.Count, SumAfter(arrived.Count));
+
+    /// <summary>The state of <see cref="WithoutLatest"/>.</summary>
+    internal BookState StateWithoutLatest => new(arrived.Count - 1, BookState.Less(SumAfter(arrived.Count), Mark(arrived.LastIndexOf(latest!))));
+
+    /// <summary>The sum of the marks of the first entries to arrive.</summary>
+    internal ulong SumAfter(int count)
+    {
+        while (sums.Count <= count) sums.Add(BookState.Plus(sums[^1], Mark(sums.Count - 1)));
+        return sums[count];
+    }
+
+    /// <summary>The sum of the marks of some entries, by their places in order of arrival.</summary>
+    internal ulong SumOf(IEnumerable<int> places)
+    {
+        ulong sum = 0;
+        foreach (var i in places) sum = BookState.Plus(sum, Mark(i));
+        return sum;
+    }
+
+    private ulong Mark(int place)
+    {
+        while (marks.Count <= place) marks.Add(BookState.MarkOf(arrived[marks.Count]));
+        return marks[place];
+    }
 
     /// <summary>Standing entries in order.</summary>
     public IReadOnlyList<Entry> Standing => standing ??= StandingEntries.Of(arrived);
 
-    /// <summary>A desk with the first entries only.</summary>
-    public Desk Before(int count)
+    /// <summary>A desk with the first entries to arrive only.</summary>
+    public Desk Before(int count) => With(Enumerable.Range(0, count));
+
+    /// <summary>A desk without the latest entry by (at, id).</summary>
+    internal Desk WithoutLatest()
+    {
+        var last = arrived.LastIndexOf(latest!);
+        return With(Enumerable.Range(0, arrived.Count).Where(i => i != last));
+    }
+
+    /// <summary>A desk with some of the entries only, by their places in order of arrival.</summary>
+    internal Desk With(IEnumerable<int> places)
     {
         var desk = new Desk(learning, () => weather.All);
-        for (var i = 0; i < count; i++) desk.Load(arrived[i], hashes[i + 1]);
+        foreach (var i in places)
+        {
+            desk.Load(arrived[i], hashes[i + 1]);
+            if (i < marks.Count && desk.marks.Count == desk.arrived.Count - 1) desk.marks.Add(marks[i]);
+        }
         return desk;
     }
 
@@ -190,9 +236,9 @@ public sealed class Desk
     /// <summary>Keeps the last advice given for a unit, so that a plan that goes on need not be reckoned again.</summary>
     internal void Remember(AdviceGiven given) => advised[given.Question.Unit] = given;
 
-    /// <summary>The advice given for the same question when the book had so many entries; null where it was another.</summary>
-    internal StepAdvice? Remembered(NextQuestion question, AdviceSettings settings, int count) =>
-        advised.TryGetValue(question.Unit, out var g) && g.Count == count && g.Settings == settings
+    /// <summary>The advice given for the same question when the book held these entries; null where it was another.</summary>
+    internal StepAdvice? Remembered(NextQuestion question, AdviceSettings settings, BookState book) =>
+        advised.TryGetValue(question.Unit, out var g) && g.Book == book && g.Settings == settings
             && g.Question with { Now = question.Now } == question && question.Now - g.Question.Now < TimeSpan.FromHours(6) ? g.Advice : null;
 
     /// <summary>When the advice that is kept for a unit was asked for.</summary>

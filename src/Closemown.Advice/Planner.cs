@@ -13,10 +13,10 @@ public static class Planner
         ArgumentNullException.ThrowIfNull(desk);
         ArgumentNullException.ThrowIfNull(question);
         ArgumentNullException.ThrowIfNull(settings);
-        if (desk.Remembered(question, settings, desk.Arrived.Count) is { } same && desk.RememberedAt(question.Unit) == question.Now) return same;
+        if (desk.Remembered(question, settings, desk.State) is { } same && desk.RememberedAt(question.Unit) == question.Now) return same;
         var advice = GoesOn(desk, question, settings) ?? NextStep.Choose(desk.Belief(question.Unit), settings, question, Declined(desk, question, settings));
-        advice = advice with { Id = AdviceId.Of(question, desk.Arrived.Count, desk.HashAfter(desk.Arrived.Count)) };
-        desk.Remember(new(question, settings, desk.Arrived.Count, advice));
+        advice = advice with { Id = AdviceId.Of(question, advice.Step, desk.State) };
+        desk.Remember(new(question, settings, desk.State, advice));
         return advice;
     }
 
@@ -41,34 +41,34 @@ public static class Planner
         return sequence;
     }
 
-    /// <summary>The steps declined since the last mowing, found again by their ids; ids of another book are passed over.</summary>
+    /// <summary>The steps declined since the last mowing: an id names its own; behind an older one it is reckoned again, where it is of this book.</summary>
     private static List<AdviceStep> Declined(Desk desk, NextQuestion question, AdviceSettings settings)
     {
         var steps = new List<AdviceStep>();
         foreach (var id in desk.Track(question.Unit).Memory.Declined)
         {
-            if (AdviceId.IsSteel(id) && Recall(desk, id, settings) is { } advice) steps.Add(advice.Step);
+            if (AdviceId.Read(id) is { Steel: not null } name && (name.Step ?? Recall(desk, id, settings)?.Step) is { } step) steps.Add(step);
         }
         return steps;
     }
 
-    /// <summary>The advice behind an id, on the book as it was then; null where the id is not of this book.</summary>
+    /// <summary>The advice behind an id, on the book as it was then; null where that book cannot be told within this one.</summary>
     public static StepAdvice? Recall(Desk desk, string id, AdviceSettings settings)
     {
         ArgumentNullException.ThrowIfNull(desk);
-        return AdviceId.TryRead(id, out var q, out var count, out var hash) && count < desk.Arrived.Count + 1 && AdviceId.Fits(hash, desk.HashAfter(count))
-            ? Next(desk.Before(count), q!, settings)
-            : AdviceId.TryReadAim(id, out var aim, out count, out hash) && count < desk.Arrived.Count + 1 && AdviceId.Fits(hash, desk.HashAfter(count))
-            ? HeightPlanner.Next(desk.Before(count), aim!)
-            : null;
+        if (AdviceId.Read(id) is not { } name || EarlierBook.Of(desk, name) is not { } then) return null;
+        var advice = name.Steel is { } q ? Next(then, q, settings) : HeightPlanner.Next(then, name.Setting!);
+        return advice with { Id = id };
     }
 
+    /// <summary>A plan goes on where the latest entry is its last step, done as advised on the book before that entry.</summary>
+    /// <remarks>The latest by time, not by arrival, so that two devices with the same entries go on alike.</remarks>
     private static StepAdvice? GoesOn(Desk desk, NextQuestion question, AdviceSettings settings)
     {
         var memory = desk.Track(question.Unit).Memory;
-        if (memory.BadFit is not null || memory.FitWanted is not null || memory.AdjusterFails || memory.Last is not { } last || desk.Arrived.Count == 0 || desk.Arrived[^1].Id != last.Id) return null;
+        if (memory.BadFit is not null || memory.FitWanted is not null || memory.AdjusterFails || memory.Last is not { } last || desk.Latest?.Id != last.Id) return null;
         if (!(last.Is("clicks") || last.Is("square-up") || last.Is("lap")) || !memory.AtBench(question.Now)) return null;
-        var before = desk.Remembered(question, settings, desk.Arrived.Count - 1) ?? Next(desk.Before(desk.Arrived.Count - 1), question with { Now = last.At }, settings);
+        var before = desk.Remembered(question, settings, desk.StateWithoutLatest) ?? Next(desk.WithoutLatest(), question with { Now = last.At }, settings);
         if (!Done(before.Step, last) || before.Step.Then.Count == 0) return null;
         var sitting = new SittingNow(memory, question.Now);
         var step = before.Step.Then[0] with { Then = [.. before.Step.Then.Skip(1)], Why = ["It goes on with the plan of the step before."], Cautions = Cautions.For(before.Step.Then[0].Do, memory, sitting) };

@@ -65,11 +65,12 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
     {
         fault = null;
         var advice = Planner.Recall(desk, id, settings);
-        if (advice is null)
-        {
-            fault = new(FaultCodes.UnknownId, "id", $"There is no advice {Spelling.Clip(id)} in this book.", "Give the id that a step carries under \"advice\", with the same book.");
-        }
-        return advice;
+        if (advice is not null) return advice;
+        fault = AdviceId.Read(id) is { Chain: null, Count: var then }
+            ? new(FaultCodes.UnknownId, "id", $"The advice {Spelling.Clip(id)} was given on {then} entries that cannot be told from the {desk.Arrived.Count} here: others have come in between them, or some are not in this book.",
+                "Ask why on the device that gave it, or ask \"next\" for what the book calls for now.")
+            : new(FaultCodes.UnknownId, "id", $"There is no advice {Spelling.Clip(id)} in this book.", "Give the id that a step carries under \"advice\", with the same book.");
+        return null;
     }
 
     private JsonObject? Next(JsonElement question, DateTimeOffset now, string? onlyUnit, out EntryFault? fault)

@@ -64,14 +64,14 @@ public static class IntervalLikelihood
             var s = half * Vector256.LoadUnsafe(ref nodes, i);
             var weight = Vector256.LoadUnsafe(ref weights, i);
             var square = s * s;
-            var below = weight * Vector256.Exp((m * s) - (0.5 * square));
-            var above = weight * Vector256.Exp((-m * s) - (0.5 * square));
+            var below = weight * LaneMath.Exp((m * s) - (0.5 * square));
+            var above = weight * LaneMath.Exp((-m * s) - (0.5 * square));
             sum0 += below + above;
             sum1 += s * (above - below);
             sum2 += square * (below + above);
         }
 
-        double s0 = Vector256.Sum(sum0), s1 = Vector256.Sum(sum1), s2 = Vector256.Sum(sum2);
+        double s0 = LaneMath.Sum(sum0), s1 = LaneMath.Sum(sum1), s2 = LaneMath.Sum(sum2);
         var shift = s1 / s0;
         f = NormalMath.LogDensity(m) + Math.Log(half) + Math.Log(s0);
         f1 = m + shift;

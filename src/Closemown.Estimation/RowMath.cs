@@ -104,7 +104,7 @@ internal static class RowMath
         ref var y = ref b.First;
         var sum = Vector256<double>.Zero;
         for (var c = 0; c < length; c += Lanes) sum = Vector256.FusedMultiplyAdd(Vector256.LoadUnsafe(ref x, (nuint)c), Vector256.LoadUnsafe(ref y, (nuint)c), sum);
-        return sum[0] + sum[1] + (sum[2] + sum[3]);
+        return LaneMath.Sum(sum);
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

@@ -40,7 +40,7 @@ public static class HeightPlanner
         return advice with
         {
             Step = advice.Step with { Cautions = HeightCautions.For(advice.Step.Do, memory, sitting) },
-            Id = AdviceId.Of(question, desk.Arrived.Count, desk.HashAfter(desk.Arrived.Count)),
+            Id = AdviceId.Of(question, advice.Step, desk.State),
             Entries = [.. latest.Where(e => Setting.Contains(e.Kind.Name)).TakeLast(MostEntries).Select(e => e.Id)],
         };
     }
@@ -101,8 +101,9 @@ public static class HeightPlanner
         var found = new HashSet<string>(StringComparer.Ordinal);
         for (var i = latest.Count - 1; i >= 0 && !Setting.Contains(latest[i].Kind.Name); i--)
         {
-            if (latest[i].Word("advice") is { } id && AdviceId.TryReadAim(id, out var q, out var count, out var hash) && count <= desk.Arrived.Count && AdviceId.Fits(hash, desk.HashAfter(count)))
-                found.Add(Next(desk.Before(count), q!).Step.Do);
+            if (latest[i].Word("advice") is not { } id || AdviceId.Read(id) is not { Setting: { } asked } name) continue;
+            if (name.Step is { } step) found.Add(step.Do);
+            else if (EarlierBook.Of(desk, name) is { } then) found.Add(Next(then, asked).Step.Do);
         }
         return found;
     }

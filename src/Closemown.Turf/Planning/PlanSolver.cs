@@ -111,7 +111,13 @@ internal sealed class PlanSolver
             if (up > 0) sum += (c * new Vector<double>(high[(i + whole)..])) + (d * new Vector<double>(high[(i + whole + 1)..]));
             sum.CopyTo(into[i..]);
         }
-        for (; i < inside; i++) into[i] += (a * low[i + whole]) + (b * low[i + whole + 1]) + (c * high[i + whole]) + (d * high[i + whole + 1]);
+        // The rest in the very order of the lanes, so that their number does not show.
+        for (; i < inside; i++)
+        {
+            var sum = into[i] + (a * low[i + whole]) + (b * low[i + whole + 1]);
+            if (up > 0) sum += (c * high[i + whole]) + (d * high[i + whole + 1]);
+            into[i] = sum;
+        }
         // Taller than the grid: the last slope goes on.
         var (last, slope) = ((weight * (1 - up) * low[n - 1]) + (weight * up * high[n - 1]), (weight * (1 - up) * (low[n - 1] - low[n - 2])) + (weight * up * (high[n - 1] - high[n - 2])));
         for (; i < n; i++) into[i] += last + (slope * (i + whole + part - (n - 1)));

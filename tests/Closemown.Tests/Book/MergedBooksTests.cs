@@ -1,4 +1,3 @@
-using System.Text.Json.Nodes;
 using Closemown.Advice;
 using Closemown.Book;
 using Closemown.Entries;
@@ -25,26 +24,7 @@ public sealed class MergedBooksTests
         var last = desk.Belief(SteelBook.Unit).Last;
         var next = new Talk(book: book).Say($$"""{"ask":"next","unit":"{{SteelBook.Unit}}"}""");
         return new([.. desk.Standing.Select(e => e.Json)], [.. book.ReadWeather().Select(e => e.Json)], [.. book.ReadWeatherKept().Select(e => e.Json).Order(StringComparer.Ordinal)],
-            [.. last.Mean], [.. last.Covariance], Plain(next));
-    }
-
-    /// <summary>An advice's id names the book's state by its chain, which tells the order of arrival; the step itself must be the same.</summary>
-    private static string Plain(JsonNode node)
-    {
-        void Strip(JsonNode? n)
-        {
-            if (n is JsonObject o)
-            {
-                o.Remove("advice");
-                foreach (var (_, v) in o) Strip(v);
-            }
-            else if (n is JsonArray a)
-            {
-                foreach (var v in a) Strip(v);
-            }
-        }
-        Strip(node);
-        return node.ToJsonString();
+            [.. last.Mean], [.. last.Covariance], next.ToJsonString());
     }
 
     private static void Same(State a, State b)
