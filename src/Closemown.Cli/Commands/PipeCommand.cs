@@ -19,7 +19,7 @@ internal sealed class PipeCommand : CliCommand
 
     public override int Do(Call call)
     {
-        using var book = BookFile.Open(call.Location.Path);
+        using var book = BookFile.Open(call.Location.Path, new BookOptions { SoundPart = call.SoundPart });
         Func<DateTimeOffset, Guid> newId = book.Where == BookFile.InMemory ? new SequentialIds().Next : new IdMaker().Next;
         PipeLoop.Run(PipeLoop.Lines(call.Around.Input()), call.Screen.Out, new Conversation(book, call.Worth, Phrasing.Plain, newId));
         return ExitCodes.Done;

@@ -1,3 +1,4 @@
+using System.Text.Json.Nodes;
 using Closemown.Book;
 using Closemown.Entries;
 using Closemown.Pipe;
@@ -9,6 +10,8 @@ namespace Closemown.Web;
 /// <summary>Entries as JSON Lines, each answered by a line as the pipe answers.</summary>
 internal static class EntriesEndpoint
 {
+    private const string BookFails = $"{{\"ok\":false,\"error\":{{\"code\":\"{Conversation.BookCode}\"";
+
     public const string ContentType = "application/jsonl; charset=utf-8";
 
     public static void MapEntries(this IEndpointRouteBuilder app) =>
@@ -42,6 +45,7 @@ internal static class EntriesEndpoint
         http.Response.ContentType = ContentType;
         var lines = new ByteLines(body, EntryReader.MaxLineLength);
         var taken = 0;
+        string? trouble = null;
         while (lines.Next(out var line, out var fault))
         {
             if (fault is null && string.IsNullOrWhiteSpace(line)) continue;
@@ -50,24 +54,33 @@ internal static class EntriesEndpoint
                 await http.Response.WriteAsync(Conversation.Text(Conversation.Refused([TooMany(limits)])) + "\n", http.RequestAborted);
                 break;
             }
-            var (answer, goOn) = fault is null ? await Said(workshop, line!, http.RequestAborted) : (Conversation.Text(Conversation.Refused([fault])), true);
+            // Once the book cannot be written, it is not asked again for each of the lines: each is handed back with the same fault.
+            var answer = fault is not null ? Conversation.Text(Conversation.Refused([fault]))
+                : trouble is not null ? HandedBack(trouble, line!)
+                : await Said(workshop, line!, http.RequestAborted);
+            if (answer.StartsWith(BookFails, StringComparison.Ordinal)) trouble ??= answer;
             await http.Response.WriteAsync(answer + "\n", http.RequestAborted);
-            if (!goOn) break;
             if (body != whole) await http.Response.Body.FlushAsync(http.RequestAborted);
         }
     }
 
-    /// <summary>The answer to a line; where the book itself fails, the last answer says so.</summary>
-    private static async Task<(string Answer, bool GoOn)> Said(Workshop workshop, string line, CancellationToken stop)
+    /// <summary>The answer to a line; where the book itself fails, it hands the entry back.</summary>
+    private static async Task<string> Said(Workshop workshop, string line, CancellationToken stop)
     {
         try
         {
-            return (await workshop.Say(line, stop), true);
+            return await workshop.Say(line, stop);
         }
         catch (BookException e)
         {
-            return (Conversation.Text(Conversation.Refused([new("book", "", e.Message, e.Remedy)])), false);
+            return Conversation.Text(Conversation.Refused(e, line));
         }
+    }
+
+    private static string HandedBack(string trouble, string line)
+    {
+        var error = JsonNode.Parse(trouble)!["error"]!;
+        return Conversation.Text(Conversation.Refused(new BookException(BookTrouble.Stopped, (string)error["message"]!, (string)error["remedy"]!), line));
     }
 
     private static long Count(ReadOnlySpan<byte> lines)
