@@ -119,6 +119,8 @@ public static class BookFile
         var last = Number(connection, "select coalesce(max(seq), 0) from entry");
         if (inFile is { } f && (f.Seq > last || HashAt(connection, f.Seq) != f.Hash))
             return f.Seq > last ? $"the file holds entry {f.Seq}, and with the log the book would end at {last}" : $"with the log entry {f.Seq} would be another than the file's";
+        if (inFile is { Weather: > 0 } w && Number(connection, "select coalesce(max(seq), 0) from weather") < w.Weather)
+            return "with the log the book would have less weather than the file";
         if (inLog > last) return $"the log holds entry {inLog}, and with this file the book would end at {last}";
         LoneFile.LeaveLog(connection, false);
         return null;

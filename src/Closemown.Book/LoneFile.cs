@@ -7,7 +7,8 @@ namespace Closemown.Book;
 /// <param name="Seq">Its number.</param>
 /// <param name="Hash">Its hash.</param>
 /// <param name="AtEnd">Whether it is the last of the file; else the last of those that could be reached from the front.</param>
-internal readonly record struct LastLink(long Seq, string Hash, bool AtEnd);
+/// <param name="Weather">The number of the last weather in the file, where all of it could be read; else 0.</param>
+internal readonly record struct LastLink(long Seq, string Hash, bool AtEnd, long Weather);
 
 /// <summary>A book's file read by itself: without its log, without a lock, and without writing anything beside it.</summary>
 internal static class LoneFile
@@ -55,7 +56,7 @@ internal static class LoneFile
                 if (reader.IsDBNull(0) || reader.IsDBNull(1) || reader.IsDBNull(2)) continue;
                 var seq = reader.GetInt64(0);
                 var before = seq == 1 ? HashChain.Genesis : reader.IsDBNull(3) ? "" : reader.GetString(3);
-                if (walk.Begin(before) && walk.Takes(reader.GetString(1), reader.GetString(2))) return new(seq, reader.GetString(2), AtEnd: true);
+                if (walk.Begin(before) && walk.Takes(reader.GetString(1), reader.GetString(2))) return new(seq, reader.GetString(2), AtEnd: true, Weather(connection));
             }
         }
         catch (Exception e) when (BookException.IsUnreadable(e))
@@ -64,6 +65,8 @@ internal static class LoneFile
         }
         return null;
     }
+
+    private static long Weather(SqliteConnection connection) => BookFile.Number(connection, "select coalesce(max(seq), 0) from weather");
 
     private static LastLink? FromFront(SqliteConnection connection)
     {
@@ -75,7 +78,7 @@ internal static class LoneFile
             using var reader = command.ExecuteReader();
             var walk = new ChainWalk();
             walk.Begin(HashChain.Genesis);
-            while (reader.Read() && walk.Takes(reader.GetString(1), reader.GetString(2))) last = new(reader.GetInt64(0), reader.GetString(2), AtEnd: false);
+            while (reader.Read() && walk.Takes(reader.GetString(1), reader.GetString(2))) last = new(reader.GetInt64(0), reader.GetString(2), AtEnd: false, 0);
         }
         catch (Exception e) when (BookException.IsUnreadable(e))
         {

@@ -13,14 +13,14 @@ internal sealed class SameFile
     private const int Tries = 5, BetweenTriesMs = 20;
     private readonly string path;
     private (long Length, DateTime Written) mark;
-    private long reached;
+    private (long Entry, long Weather) reached;
 
     /// <summary>Notes how far the file has come by itself.</summary>
     public SameFile(string path)
     {
         this.path = path;
         mark = Mark();
-        reached = LoneFile.Last(path) is { AtEnd: true } last ? last.Seq : 0;
+        reached = LoneFile.Last(path) is { AtEnd: true } last ? (last.Seq, last.Weather) : default;
     }
 
     /// <summary>What happened to the file; null where nothing did.</summary>
@@ -36,11 +36,12 @@ internal sealed class SameFile
             if (now == mark) return null;
             if (LoneFile.Last(path) is { } last && Mark() == now)
             {
-                if (last.AtEnd && last.Seq < reached) return $"an older copy was written over it: it holds {last.Seq} entries, and held {reached}";
+                if (last.AtEnd && (last.Seq < reached.Entry || last.Weather < reached.Weather))
+                    return $"an older copy was written over it: it holds {last.Seq} entries, and held {reached.Entry}{(last.Seq < reached.Entry ? "" : ", and less weather")}";
                 if (hashAt(last.Seq) != last.Hash) return $"it was written over: its entry {last.Seq} is not the book's";
                 if (last.AtEnd)
                 {
-                    (mark, reached) = (now, last.Seq);
+                    (mark, reached) = (now, (last.Seq, last.Weather));
                     return null;
                 }
             }

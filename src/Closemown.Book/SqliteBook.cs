@@ -176,6 +176,19 @@ public sealed class SqliteBook : IEntryStore
         throw outside;
     }
 
+    /// <summary>Where the commit wrote the log into the file, notes how far that has come. What is found otherwise is told by the next append: this one is done.</summary>
+    private void NoteCheckpoint(SqliteConnection open)
+    {
+        try
+        {
+            StaysTheSame(open);
+        }
+        catch (BookException)
+        {
+            // It is kept, and thrown by whatever comes next.
+        }
+    }
+
     private BookException LeftOut() => BookException.ChangedOutside(Where, $"entry {known.Seq}, which this program has seen in it, is not in it any more");
 
     /// <summary>Goes along the chain after a number; only right inside a transaction.</summary>
@@ -308,6 +321,7 @@ public sealed class SqliteBook : IEntryStore
             BeforeCommit?.Invoke();
             transaction.Commit();
             known = writer.Last;
+            NoteCheckpoint(open);
             return results;
         }
         catch (Exception e) when (e is SqliteException or IOException or UnauthorizedAccessException || BookException.IsDamage(e))
