@@ -90,7 +90,7 @@ public sealed class Conversation
         try
         {
             if (line.TryGetProperty("ask", out _) && !line.TryGetProperty("kind", out _))
-                return (words is null ? questions : new Questions(Desk, settings, words)).Answer(line, AskedAt, OnlyUnit(), out var fault) ?? Refused([fault!]);
+                return Marked((words is null ? questions : new Questions(Desk, settings, words)).Answer(line, AskedAt, OnlyUnit(), out var fault) ?? Refused([fault!]));
             var faults = EntryReader.Read(line, context, out var entry);
             if (entry is null) return Refused(faults);
             return ContextQuestions.Of(Desk, entry) is { } odd ? Refused([odd]) : Taken(entry, out _);
@@ -117,11 +117,19 @@ public sealed class Conversation
     /// <summary>Puts an entry into the book.</summary>
     /// <param name="entry">The entry.</param>
     /// <param name="result">What the book did with it.</param>
-    /// <returns>The answer to it.</returns>
+    /// <returns>The answer to it; where the book could not take it, a refusal that hands the entry back.</returns>
     public JsonObject Taken(Entry entry, out AppendResult result)
     {
         ArgumentNullException.ThrowIfNull(entry);
-        result = book.Append(entry);
+        try
+        {
+            (Trouble, result) = (null, book.Append(entry));
+        }
+        catch (BookException e)
+        {
+            (Trouble, result) = (e, AppendResult.Withheld);
+            return Refused(e, entry.Json);
+        }
         if (result == AppendResult.Conflict) return Refused([Conflicts.Of(entry)]);
         seen = entry.At;
         if (entry.Area is { } area) areas.Add(area);
@@ -151,6 +159,9 @@ public sealed class Conversation
         }
         return answer;
     }
+
+    /// <summary>Why the book could not take the last entry; null where it could.</summary>
+    public BookException? Trouble { get; private set; }
 
     /// <summary>How odd the last entry's reading was; null where it was none.</summary>
     public ReadingSurprise? Last { get; private set; }
@@ -187,11 +198,39 @@ public sealed class Conversation
         return answer;
     }
 
-    /// <summary>The answer where the book itself fails.</summary>
-    public static JsonObject Refused(BookException e)
+    /// <summary>A refusal because of the book itself.</summary>
+    /// <param name="trouble">What is the matter with it.</param>
+    /// <param name="entry">The line of an entry that could not enter: handed back under <c>error.entry</c>, so that nothing typed is lost.</param>
+    public static JsonObject Refused(BookException trouble, string? entry = null)
     {
-        ArgumentNullException.ThrowIfNull(e);
-        return Refused([new("book", "", e.Message, e.Remedy)]);
+        ArgumentNullException.ThrowIfNull(trouble);
+        var answer = Refused([new(BookCode, "", trouble.Message, trouble.Remedy)]);
+        if (entry is not null && EntryReader.TryParse(entry, out var document, out _))
+        {
+            using (document)
+            {
+                if (document!.RootElement.TryGetProperty("kind", out _)) answer["error"]!["entry"] = JsonNode.Parse(document.RootElement.GetRawText());
+            }
+        }
+        return answer;
+    }
+
+    /// <summary>The code of a refusal because of the book itself.</summary>
+    public const string BookCode = "book";
+
+    /// <summary>What is to stand in every answer of a damaged book; null where it is whole.</summary>
+    public static JsonObject? Damaged(BookDamage? damage) => damage is null ? null : new JsonObject
+    {
+        ["fromEntry"] = damage.FromEntry,
+        ["weather"] = damage.Weather,
+        ["message"] = damage.Warning,
+        ["remedy"] = damage.Remedy,
+    };
+
+    private JsonObject Marked(JsonObject answer)
+    {
+        if (Damaged(book.Damage) is { } damaged) answer["damaged"] = damaged;
+        return answer;
     }
 
     /// <summary>An answer on one line.</summary>

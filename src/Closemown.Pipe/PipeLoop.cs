@@ -30,7 +30,7 @@ public static class PipeLoop
         }
         catch (BookException e)
         {
-            return Conversation.Text(Conversation.Refused(e));
+            return Conversation.Text(Conversation.Refused(e, line));
         }
     }
 

@@ -1,3 +1,4 @@
+using Closemown.Book;
 using System.CommandLine;
 using System.Globalization;
 using System.Text.Json;
@@ -45,9 +46,9 @@ internal sealed class AddCommand : CliCommand
     {
         var entry = Typed(call);
         SlipAsked.Settle(entry, call.Screen, Asking.Of(call), f => f.Name);
-        using var open = call.Write();
+        using var open = Opened(call, entry);
         var answer = Put(open, Envelope(call, open, entry.Json(), entry), out var taken);
-        if (call.Json) call.Screen.Line(Conversation.Text(answer));
+        if (call.Json) call.Answer(answer);
         else Tell(call, open, taken, entry);
         return ExitCodes.Done;
     }
@@ -62,6 +63,19 @@ internal sealed class AddCommand : CliCommand
             throw new CliFault(ExitCodes.Refused, "A later forecast for that day is in the book: this one is not kept.", "Nothing need be done.") { Json = answer };
         taken = open.Book.Find(Guid.Parse(answer["id"]!.GetValue<string>())) ?? throw new InvalidOperationException("Bug in AddCommand: the entry just put in is not in the book.");
         return answer;
+    }
+
+    /// <summary>Opens the book; where it cannot be opened, what was typed is handed back.</summary>
+    private static OpenBook Opened(Call call, TypedEntry entry)
+    {
+        try
+        {
+            return call.Write();
+        }
+        catch (BookException e)
+        {
+            throw CliFault.Refused(e.Message, $"{e.Remedy}\nNothing typed is lost; this line can be entered then with closemown pipe:\n{Conversation.Text(entry.Json())}");
+        }
     }
 
     private static TypedEntry Typed(Call call)

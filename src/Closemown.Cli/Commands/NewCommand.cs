@@ -67,7 +67,7 @@ internal sealed class NewCommand : CliCommand
             answers.Add(AddCommand.Put(open, Named(call, paper.Json(), name), out var kept));
             told.Add(EntryWords.Short(kept, call.Style));
         }
-        if (call.Json) foreach (var answer in answers) call.Screen.Line(Conversation.Text(answer));
+        if (call.Json) foreach (var answer in answers) call.Answer(answer);
         else Tell(call, open, name, told);
         return ExitCodes.Done;
     }

@@ -31,7 +31,7 @@ internal sealed class NextCommand : CliCommand
         if (call.Json)
         {
             var question = new JsonObject { ["ask"] = "next", ["unit"] = unit, ["ahead"] = call.Parsed.GetValue(Ahead), ["atBench"] = call.Parsed.GetValue(AtBench) };
-            call.Screen.Line(Conversation.Text(open.Ask(question)));
+            call.Answer(open.Ask(question));
             return ExitCodes.Done;
         }
         var asked = new NextQuestion(unit, open.Talk.AskedAt, call.Parsed.GetValue(AtBench), call.Preferences.PriceOfMinute);
@@ -79,7 +79,7 @@ internal sealed class NextCommand : CliCommand
         var answer = open.Ask(new JsonObject { ["ask"] = "next", ["unit"] = unit, ["aim"] = aim });
         if (call.Json)
         {
-            call.Screen.Line(Conversation.Text(answer));
+            call.Answer(answer);
             return ExitCodes.Done;
         }
         var advice = open.Talk.Questions.Recall((string)answer["next"]!["advice"]!, out _)!;

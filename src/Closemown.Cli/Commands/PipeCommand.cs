@@ -19,7 +19,7 @@ internal sealed class PipeCommand : CliCommand
 
     public override int Do(Call call)
     {
-        using var book = BookFile.Open(call.Location.Path);
+        using var book = BookFile.Open(call.Location.Path, new BookOptions { SoundPart = call.SoundPart });
         Func<DateTimeOffset, Guid> newId = book.Where == BookFile.InMemory ? new SequentialIds().Next : new IdMaker().Next;
         // A book that is not kept may be of any time: a program tries out a season to come. What is kept is held against the clock.
         Func<DateTimeOffset>? wall = book.Where == BookFile.InMemory ? null : call.Around.Time.GetLocalNow;

@@ -18,7 +18,7 @@ internal sealed class ScoreCommand : CliCommand
         var answer = open.Ask(new JsonObject { ["ask"] = "score" });
         if (call.Json)
         {
-            call.Screen.Line(Conversation.Text(answer));
+            call.Answer(answer);
             return ExitCodes.Done;
         }
         JsonArray said = answer["score"]!["said"]!.AsArray(), heights = answer["score"]!["height"]!.AsArray();

@@ -1,3 +1,4 @@
+using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using Closemown.Advice;
@@ -11,6 +12,8 @@ namespace Closemown.Cli;
 /// <summary>A book opened by a command, and the conversation about it.</summary>
 internal sealed class OpenBook : IDisposable
 {
+    private static readonly JsonSerializerOptions OneLine = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
     public OpenBook(IEntryStore book, Call call, Func<DateTimeOffset>? clock = null)
     {
         Book = book;
@@ -39,6 +42,8 @@ internal sealed class OpenBook : IDisposable
         var error = answer["error"]!;
         var field = error["field"]!.GetValue<string>();
         var message = error["message"]!.GetValue<string>();
+        if (error["entry"] is { } entry)
+            throw new CliFault(ExitCodes.Refused, message, $"{error["remedy"]!.GetValue<string>()}\nNothing typed is lost; this line can be entered with closemown book import:\n{entry.ToJsonString(OneLine)}") { Json = answer };
         var remedy = error["code"]!.GetValue<string>() switch
         {
             FaultCodes.Implausible => $"Correct it, or if it is right as it is, repeat with --confirm {field}.",

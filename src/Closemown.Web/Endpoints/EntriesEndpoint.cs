@@ -1,4 +1,5 @@
 using System.IO.Pipelines;
+using System.Text.Json.Nodes;
 using Closemown.Book;
 using Closemown.Entries;
 using Closemown.Pipe;
@@ -9,6 +10,8 @@ namespace Closemown.Web;
 /// <summary>Entries as JSON Lines, each answered by a line as the pipe answers.</summary>
 internal static class EntriesEndpoint
 {
+    private const string BookFails = $"{{\"ok\":false,\"error\":{{\"code\":\"{Conversation.BookCode}\"";
+
     public const string ContentType = "application/jsonl; charset=utf-8";
 
     public static void MapEntries(this IEndpointRouteBuilder app) =>
@@ -39,6 +42,7 @@ internal static class EntriesEndpoint
         http.Response.ContentType = ContentType;
         var lines = new BodyLines(body, EntryReader.MaxLineLength);
         var taken = 0;
+        string? trouble = null;
         while (await lines.Next(http.RequestAborted) is { } line)
         {
             if (line.Fault is null && string.IsNullOrWhiteSpace(line.Text)) continue;
@@ -47,33 +51,42 @@ internal static class EntriesEndpoint
                 await http.Response.WriteAsync(Refused(TooMany(limits)) + "\n", http.RequestAborted);
                 break;
             }
-            var (answer, goOn) = line.Fault is null ? await Said(workshop, line.Text!, logs, http.RequestAborted) : (Refused(line.Fault), true);
+            // Once the book cannot be written, it is not asked again for each of the lines: each is handed back with the same fault.
+            var answer = line.Fault is not null ? Refused(line.Fault)
+                : trouble is not null ? HandedBack(trouble, line.Text!)
+                : await Said(workshop, line.Text!, logs, http.RequestAborted);
+            if (answer.StartsWith(BookFails, StringComparison.Ordinal)) trouble ??= answer;
             await http.Response.WriteAsync(answer + "\n", http.RequestAborted);
-            if (!goOn) break;
             if (!toldLength) await http.Response.Body.FlushAsync(http.RequestAborted);
         }
     }
 
-    /// <summary>The answer to a line; where the book itself fails, the last answer says so.</summary>
-    private static async Task<(string Answer, bool GoOn)> Said(Workshop workshop, string line, ILoggerFactory logs, CancellationToken stop)
+    /// <summary>The answer to a line; where the book itself fails, it hands the entry back.</summary>
+    private static async Task<string> Said(Workshop workshop, string line, ILoggerFactory logs, CancellationToken stop)
     {
         try
         {
-            return (await workshop.Say(line, stop), true);
+            return await workshop.Say(line, stop);
         }
         catch (BookException e)
         {
-            return (Refused(new("book", "", e.Message, e.Remedy)), false);
+            return Conversation.Text(Conversation.Refused(e, line));
         }
         catch (Exception e) when (e is not OperationCanceledException)
         {
             // One line's trouble is not the others'.
             logs.CreateLogger("Closemown").LogError("{Bug}", BugFault.Trace(e));
-            return (Refused(BugFault.Of("a line of /entries")), true);
+            return Refused(BugFault.Of("a line of /entries"));
         }
     }
 
     private static string Refused(EntryFault fault) => Conversation.Text(Conversation.Refused([fault]));
+
+    private static string HandedBack(string trouble, string line)
+    {
+        var error = JsonNode.Parse(trouble)!["error"]!;
+        return Conversation.Text(Conversation.Refused(new BookException(BookTrouble.Stopped, (string)error["message"]!, (string)error["remedy"]!), line));
+    }
 
     private static long Count(ReadOnlySpan<byte> lines)
     {

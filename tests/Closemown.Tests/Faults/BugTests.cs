@@ -78,6 +78,8 @@ public sealed class BugTests : IDisposable
 
         public string Where => inner.Where;
 
+        public BookDamage? Damage => null;
+
         public long Count => inner.Count;
 
         public BookStamp Stamp => inner.Stamp;

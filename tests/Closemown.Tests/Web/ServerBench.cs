@@ -30,7 +30,7 @@ internal sealed class ServerBench : IAsyncDisposable
     /// <summary>A program at the machine.</summary>
     public HttpClient Machine { get; }
 
-    public static async Task<ServerBench> Start(Func<ServeOptions, ServeOptions>? told = null, IEnumerable<string>? entries = null)
+    public static async Task<ServerBench> Start(Func<ServeOptions, ServeOptions>? told = null, IEnumerable<string>? entries = null, Action<string>? spoil = null)
     {
         var folder = Directory.CreateTempSubdirectory("closemown-test-").FullName;
         if (entries is not null)
@@ -40,6 +40,7 @@ internal sealed class ServerBench : IAsyncDisposable
             var report = Importer.Read(lines, book, new ImportOptions { AllOrNone = true });
             if (!report.Ok) throw new InvalidOperationException(report.Faults[0].ToString());
         }
+        spoil?.Invoke(BookIn(folder));
         var options = new ServeOptions { Book = BookIn(folder), Folder = Path.Combine(folder, "settings"), Port = 0, Addresses = [NetworkAddress] };
         var time = new StillTime(new DateTimeOffset(2026, 7, 1, 9, 2, 0, TimeSpan.Zero));
         var server = WebHost.Build(told?.Invoke(options) ?? options, time);
