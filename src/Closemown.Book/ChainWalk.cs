@@ -17,11 +17,14 @@ internal sealed class ChainWalk
     public bool Begin(string hash) => hash.Length == 2 * Hash && Convert.FromHexString(hash, before, out _, out _) == OperationStatus.Done;
 
     /// <summary>Whether an entry's stored hash is the one that follows; goes on after it where it is.</summary>
-    public bool Takes(string json, string hash)
+    public bool Takes(string json, string hash) => Takes(Encoding.UTF8.GetBytes(json), hash);
+
+    /// <summary>The same, of a line's UTF-8.</summary>
+    public bool Takes(ReadOnlySpan<byte> json, string hash)
     {
         link.ResetWrittenCount();
         link.Write(before);
-        Encoding.UTF8.GetBytes(json, link);
+        link.Write(json);
         Span<byte> next = stackalloc byte[Hash];
         SHA256.HashData(link.WrittenSpan, next);
         Span<char> written = stackalloc char[2 * Hash];

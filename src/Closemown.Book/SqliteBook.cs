@@ -106,7 +106,7 @@ public sealed class SqliteBook : IEntryStore
     {
         var entries = new List<StoredEntry>();
         using var transaction = c.BeginTransaction(deferred: true);        // one state of the book, though others append
-        Walk(c, after, upTo, (seq, json, hash) => entries.Add(new(seq, Parse(json, $"entry {seq}"), hash)));
+        Walk(c, after, upTo, (seq, json, hash) => entries.Add(new(seq, Parse(json, "entry", seq), hash)));
         return entries;
     });
 
@@ -169,11 +169,23 @@ public sealed class SqliteBook : IEntryStore
     /// <summary>Sees that the file is still the one that was opened. What is found otherwise holds until this book is closed.</summary>
     private void StaysTheSame(SqliteConnection open)
     {
-        if (outside is null && same.Trouble(open, seq => BookFile.HashAt(open, seq)) is { } what) outside = BookException.ChangedOutside(Where, what);
+        if (outside is null && same.Trouble(open, seq => HashHeld(open, seq)) is { } what) outside = BookException.ChangedOutside(Where, what);
         if (outside is null) return;
         // What is in the log belongs to the file that is gone: written into the one that lies there now it would damage that.
         LoneFile.LeaveLog(open, true);
         throw outside;
+    }
+
+    private static string? HashHeld(SqliteConnection open, long seq)
+    {
+        try
+        {
+            return BookFile.HashAt(open, seq);
+        }
+        catch (Exception e) when (BookException.IsUnreadable(e))
+        {
+            return null;
+        }
     }
 
     /// <summary>Where the commit wrote the log into the file, notes how far that has come. What is found otherwise is told by the next append: this one is done.</summary>
@@ -243,7 +255,8 @@ public sealed class SqliteBook : IEntryStore
         while (reader.Read())
         {
             var (seq, json, next) = (reader.GetInt64(0), reader.GetString(1), reader.GetString(2));
-            if (!fits || seq != at + 1 || !chain.Takes(json, next))
+            // The bytes as they lie in the row: a text made of them, and bytes of that again, would cost as much as the hash.
+            if (!fits || seq != at + 1 || !chain.Takes(SQLitePCL.raw.sqlite3_column_blob(reader.Handle!, 1), next))
             {
                 damage = BookDamage.Chain(at + 1);
                 throw damage.ToException();
@@ -310,6 +323,7 @@ public sealed class SqliteBook : IEntryStore
         SqliteTransaction? transaction = null;
         try
         {
+            StaysTheSame(open);                            // before SQLite stumbles over a file that is another
             transaction = open.BeginTransaction();         // IMMEDIATE: the last row read is the last row there is
             StaysTheSame(open);
             Walk(open, known.Seq, long.MaxValue, null);    // and follows, link by link, from what this program has seen
@@ -366,10 +380,10 @@ public sealed class SqliteBook : IEntryStore
         return lines;
     }
 
-    private static Entry Parse(string json, string what)
+    private static Entry Parse(string json, string what, long seq = 0)
     {
         var faults = EntryReader.Read(json, EntryContext.Stored, out var entry);
-        return entry ?? throw new BookException(BookTrouble.Damaged, $"The book cannot be read at {what}: {faults[0]}",
+        return entry ?? throw new BookException(BookTrouble.Damaged, $"The book cannot be read at {what}{(seq > 0 ? $" {seq}" : "")}: {faults[0]}",
             "Verify the book; it says which row is damaged and what to do.");
     }
 }

@@ -18,7 +18,7 @@ internal static class BookModel
     /// <param name="tell">Takes the table of what was done how often; null for none.</param>
     public static void Check(long sequences, string? seed = null, int threads = 1, Action<string>? tell = null) =>
         Gen.Int[0, 8].Select(n => (Begun(n), BegunList(n))).SampleModelBased(Operations, equal: (file, model) => file.Is(model), seed: seed, iter: sequences, threads: threads,
-            printActual: f => f.ToString(), printModel: m => string.Join(" | ", m.Told), classify: m => m.Chain.Count == 0 ? "empty" : "with entries", writeLine: tell);
+            printActual: f => f.ToString(), printModel: m => $"{string.Join(" | ", m.Told)}; {string.Join(' ', m.Chain.Concat(m.Weather).Select(e => e.Id.ToString("D")[^3..]))}", classify: m => m.Chain.Count == 0 ? "empty" : "with entries", writeLine: tell);
 
     private static readonly Gen<Entry> One = Gen.Int[0, Things - 1].Select(n => Pool[n]);
 

@@ -12,6 +12,7 @@ internal sealed class FileBook : IDisposable
     private readonly string folder = Directory.CreateTempSubdirectory("closemown-model-").FullName;
     private IEntryStore book;
     private string? copy;
+    private string differs = "";
     private int copies;
     private int restores;
 
@@ -105,6 +106,7 @@ internal sealed class FileBook : IDisposable
                 command.ExecuteNonQuery();
             }
             _ = book.Stamp;
+            Thread.Sleep(12);       // the time of a file goes by steps of some milliseconds
             File.WriteAllBytes(Path, File.ReadAllBytes(copy));
         }
         else
@@ -144,15 +146,26 @@ internal sealed class FileBook : IDisposable
     /// <summary>Whether the file, as read anew and as this program goes on reading it, is what it ought to be.</summary>
     public bool Is(ListBook model)
     {
-        if (!Told.SequenceEqual(model.Told) || !Same(book, model)) return false;
-        using (var anew = BookFile.Open(Path, new BookOptions { ReadOnly = true }))
-        {
-            if (!Same(anew, model)) return false;
-        }
-        return Verification.Run(Path) is { Ok: true } report && report.Entries == model.Chain.Count && report.Weather == model.Weather.Count;
+        differs = Difference(model);
+        return differs.Length == 0;
     }
 
-    public override string ToString() => $"{string.Join(" | ", Told)}: {string.Join(' ', book.ReadAll().Select(s => s.Entry.Id.ToString("D")[^4..]))}";
+    private string Difference(ListBook model)
+    {
+        if (!Told.SequenceEqual(model.Told)) return "told otherwise";
+        if (!Same(book, model)) return $"as it goes on: {Shown(book)}";
+        using (var anew = BookFile.Open(Path, new BookOptions { ReadOnly = true }))
+        {
+            if (!Same(anew, model)) return $"as opened anew: {Shown(anew)}";
+        }
+        var report = Verification.Run(Path);
+        return !report.Ok ? report.Problems[0].ToString()
+            : (report.Entries, report.Weather) != (model.Chain.Count, model.Weather.Count) ? $"{report.Entries} entries, {report.Weather} of weather" : "";
+    }
+
+    private static string Shown(IEntryStore book) => string.Join(' ', book.ReadAll().Select(s => s.Entry).Concat(book.ReadWeatherKept()).Select(e => e.Id.ToString("D")[^3..]));
+
+    public override string ToString() => $"{string.Join(" | ", Told)}; {differs}";
 
     public void Dispose()
     {
