@@ -10,10 +10,12 @@ public static class ContextQuestions
     /// <summary>More than unmown turf grows in a day, mm. Common practice or assumption, no source.</summary>
     private const double MostGrowthMm = 6;
 
-    /// <summary>What a standing height may be at most beside the last one, apart from growth: so many times it, or so many mm above. Assumption, no source.</summary>
+    /// <summary>What a standing height may be at most beside the last one, apart from growth: so many times it, or so many mm above.
+    /// Assumption, no source.</summary>
     private const double MostTimes = 3, MostMoreMm = 10;
 
-    /// <summary>A spot below this share of what is kept there, or below this many mm where nothing is known, is odd. Assumption, no source.</summary>
+    /// <summary>A spot below this share of what is kept there, or below this many mm where nothing is known, is odd.
+    /// Assumption, no source.</summary>
     private const double LeastShare = 0.5, LeastMm = 1.5;
 
     /// <summary>What is odd of an entry about to be put in.</summary>
@@ -32,9 +34,11 @@ public static class ContextQuestions
     {
         foreach (var field in e.Kind.Fields)
         {
-            if (e.Confirmed.Contains(field.Name) || !PlausibleRanges.ByHand.TryGetValue($"{e.Kind.Name}.{field.Name}", out var range)) continue;
+            if (e.Confirmed.Contains(field.Name)) continue;
+            if (!PlausibleRanges.ByHand.TryGetValue($"{e.Kind.Name}.{field.Name}", out var range)) continue;
             if (e[e.Kind.IndexOf(field.Name)] is not double value || UnitSlip.Check(value, range) is not { } question) continue;
-            var offers = question.Candidates.Count == 0 ? "" : $" Did you mean {string.Join(", or ", question.Candidates.Select(c => c.Reading))}?";
+            var readings = string.Join(", or ", question.Candidates.Select(c => c.Reading));
+            var offers = readings.Length == 0 ? "" : $" Did you mean {readings}?";
             return new(FaultCodes.Implausible, field.Name, question.Why + offers, Remedy(field.Name));
         }
         return null;
@@ -57,8 +61,10 @@ public static class ContextQuestions
         // Of limits, the turf is surely as high as the low one and as low as the high one.
         var (high, low) = spots is { Count: > 0 } ? (spots.Max(), spots.Min()) : (e.Number("lowMm"), e.Number("highMm"));
         var (highField, lowField) = spots is { Count: > 0 } ? ("mm", "mm") : ("lowMm", "highMm");
-        var before = desk.Standing.Where(x => x.At <= e.At && x.Id != e.Id && x.Id != e.Voids && (x.Area == e.Area || (x.Area is null && desk.Areas.Count < 2))).ToList();
-        if (high is { } stands && !e.Confirmed.Contains(highField) && before.Select(x => (x.At, Mm: Height(x))).LastOrDefault(x => x.Mm is not null) is { Mm: { } last } read)
+        bool Here(Entry x) => x.Area == e.Area || (x.Area is null && desk.Areas.Count < 2);
+        var before = desk.Standing.Where(x => x.At <= e.At && x.Id != e.Id && x.Id != e.Voids && Here(x)).ToList();
+        var read = before.Select(x => (x.At, Mm: Height(x))).LastOrDefault(x => x.Mm is not null);
+        if (high is { } stands && read.Mm is { } last && !e.Confirmed.Contains(highField))
         {
             var days = (e.At - read.At).TotalDays;
             if (stands > Math.Max(MostTimes * last, last + MostMoreMm) + (MostGrowthMm * days))
@@ -66,7 +72,8 @@ public static class ContextQuestions
         }
         var kept = before.Select(Kept).LastOrDefault(x => x is not null);
         if (low is not { } least || e.Confirmed.Contains(lowField) || least >= (kept is { } k ? LeastShare * k : LeastMm)) return null;
-        return Odd(lowField, kept is { } cut ? $"{N(least)} mm is less than half of the {N(cut)} mm that is kept there." : $"{N(least)} mm is lower than turf is kept.");
+        return Odd(lowField, kept is { } cut
+            ? $"{N(least)} mm is less than half of the {N(cut)} mm that is kept there." : $"{N(least)} mm is lower than turf is kept.");
     }
 
     /// <summary>What the turf was last read or left at, mm.</summary>

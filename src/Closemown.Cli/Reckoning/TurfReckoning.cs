@@ -120,7 +120,7 @@ internal static class TurfReckoning
 
         public string Text(string key) => given.TryGetValue(key, out var text) ? text : throw Missing(key);
 
-        public IReadOnlyList<string> Parts(string key) => Text(key).Split(style.DecimalSign == ',' ? ';' : ',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+        public string[] Parts(string key) => Text(key).Split(style.DecimalSign == ',' ? ';' : ',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
 
         private double? Read(string key, Func<string, (double Value, ParseFault? Fault)> parse)
         {
