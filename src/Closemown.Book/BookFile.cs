@@ -117,7 +117,7 @@ public static class BookFile
         if (Number(connection, "select count(*) from sqlite_schema where type = 'table' and name = 'entry'") == 0)
             return inFile is null ? null : "with the log it would be no book";
         var last = Number(connection, "select coalesce(max(seq), 0) from entry");
-        if (inFile is { } f && (f.Seq > last || HashAt(connection, f.Seq) != f.Hash))
+        if (inFile is { Seq: > 0 } f && (f.Seq > last || HashAt(connection, f.Seq) != f.Hash))
             return f.Seq > last ? $"the file holds entry {f.Seq}, and with the log the book would end at {last}" : $"with the log entry {f.Seq} would be another than the file's";
         if (inFile is { Weather: > 0 } w && Number(connection, "select coalesce(max(seq), 0) from weather") < w.Weather)
             return "with the log the book would have less weather than the file";

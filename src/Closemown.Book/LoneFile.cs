@@ -4,7 +4,7 @@ using Microsoft.Data.Sqlite;
 namespace Closemown.Book;
 
 /// <summary>An entry of a book's file whose link of the chain fits, and so was certainly written by a book.</summary>
-/// <param name="Seq">Its number.</param>
+/// <param name="Seq">Its number; 0 where the file holds none, and all of it was read.</param>
 /// <param name="Hash">Its hash.</param>
 /// <param name="AtEnd">Whether it is the last of the file; else the last of those that could be reached from the front.</param>
 /// <param name="Weather">The number of the last weather in the file, where all of it could be read; else 0.</param>
@@ -51,6 +51,7 @@ internal static class LoneFile
             command.Parameters.AddWithValue("$most", Furthest);
             using var reader = command.ExecuteReader();
             var walk = new ChainWalk();
+            if (!reader.HasRows) return new(0, HashChain.Genesis, AtEnd: true, Weather(connection));
             while (reader.Read())
             {
                 if (reader.IsDBNull(0) || reader.IsDBNull(1) || reader.IsDBNull(2)) continue;

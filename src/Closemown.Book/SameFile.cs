@@ -38,7 +38,7 @@ internal sealed class SameFile
             {
                 if (last.AtEnd && (last.Seq < reached.Entry || last.Weather < reached.Weather))
                     return $"an older copy was written over it: it holds {last.Seq} entries, and held {reached.Entry}{(last.Seq < reached.Entry ? "" : ", and less weather")}";
-                if (hashAt(last.Seq) != last.Hash) return $"it was written over: its entry {last.Seq} is not the book's";
+                if (last.Seq > 0 && hashAt(last.Seq) != last.Hash) return $"it was written over: its entry {last.Seq} is not the book's";
                 if (last.AtEnd)
                 {
                     (mark, reached) = (now, (last.Seq, last.Weather));

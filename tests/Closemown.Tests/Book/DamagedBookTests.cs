@@ -1,5 +1,4 @@
 using Closemown.Book;
-using Closemown.Entries;
 using Closemown.Tests.Entries;
 using Closemown.Tests.Pipe;
 using Xunit;
@@ -33,7 +32,7 @@ public sealed class DamagedBookTests
         using var folder = Written();
         folder.Do("drop trigger entry_no_update; update entry set json = replace(json, '\"left\":6', '\"left\":7') where seq = 5");
         Assert.Contains("entry 5", Damaged(() => folder.Open().ReadAll()).Message, StringComparison.Ordinal);
-        Assert.Contains("--sound-part", Damaged(() => new Talk(book: folder.Open(new BookOptions { ReadOnly = true }))).Remedy, StringComparison.Ordinal);
+        Assert.Contains("--sound-part", Damaged(() => _ = new Talk(book: folder.Open(new BookOptions { ReadOnly = true }))).Remedy, StringComparison.Ordinal);
         using var book = folder.Open();
         Damaged(() => book.Append(Lines.Clicks(13)[12]));                  // whoever only writes meets it too
         Damaged(() => Exporter.Write(book, TextWriter.Null));
