@@ -30,6 +30,7 @@ Func<string[], int>? run = args.FirstOrDefault() switch
     "cold" => ColdStart.Print,
     "serve-speed" => ServeSpeed.Print,
     "serve-load" => ServeLoad.Print,
+    "serve-siege" => words => ServeLoad.Print([.. words, "--idle", "200", "--slow", "50"]),
     _ => null,
 };
 if (run is not null) return run(args[1..]);
