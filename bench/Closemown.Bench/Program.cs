@@ -34,6 +34,7 @@ Func<string[], int>? run = args.FirstOrDefault() switch
     "fuzz" => FuzzRun.Print,
     "fuzz-child" => FuzzChild.Run,
     "pipe-lines" => PipeLinesRun.Print,
+    "serve-siege" => words => ServeLoad.Print([.. words, "--idle", "200", "--slow", "50"]),
     _ => null,
 };
 if (run is not null) return run(args[1..]);

@@ -4,7 +4,10 @@ using System.Text;
 
 namespace Closemown.Bench.Serving;
 
-/// <summary>A mixed load on the server over the demo's book: pages, their .json twins, advice, and now and then an entry, after which everything is reckoned anew.</summary>
+/// <summary>
+/// A mixed load on the server over the demo's book: pages, their .json twins, advice, and now and then an entry, after which everything is
+/// reckoned anew; with <c>--idle</c> and <c>--slow</c> so many connections of others beside it.
+/// </summary>
 /// <remarks>Requests go out by the clock, whether or not earlier ones are answered, and each is timed from when it was due. The server has one core, the client the rest.</remarks>
 internal static class ServeLoad
 {
@@ -14,6 +17,7 @@ internal static class ServeLoad
     {
         double Told(string name, double usual) => Array.IndexOf(args, name) is >= 0 and var at && at + 1 < args.Length ? double.Parse(args[at + 1], CultureInfo.InvariantCulture) : usual;
         var (seconds, rate, apart) = (Told("--seconds", 60), Told("--rate", 50), Told("--entry-every", 30));
+        var (idle, slow) = ((int)Told("--idle", 0), (int)Told("--slow", 0));
         var launcher = Path.GetFullPath("closemown");
         if (!File.Exists(launcher))
         {
@@ -27,9 +31,12 @@ internal static class ServeLoad
         var pinned = File.Exists("/usr/bin/taskset") && Environment.ProcessorCount > 1;
         try
         {
-            using var server = pinned ? ServerRun.Start("/usr/bin/taskset", ["-c", "0", launcher, "demo", "--serve", "--port", "0", "--json"]) : ServerRun.Start(launcher, ["demo", "--serve", "--port", "0", "--json"]);
+            // As it was built, without what ./closemown compiles ahead.
+            string[] program = args.Contains("--built") ? ["dotnet", Path.GetFullPath("artifacts/bin/Closemown.Cli/release/closemown.dll")] : [launcher];
+            string[] words = [.. pinned ? ["/usr/bin/taskset", "-c", "0"] : Array.Empty<string>(), .. program, "demo", "--serve", "--port", "0", "--json"];
+            using var server = ServerRun.Start(words[0], words[1..]);
             if (pinned && OperatingSystem.IsLinux()) Process.GetCurrentProcess().ProcessorAffinity = (nint)((1L << Environment.ProcessorCount) - 2);
-            Run(server, seconds, rate, apart, pinned).Wait();
+            Run(server, seconds, rate, apart, pinned, idle, slow).Wait();
         }
         finally
         {
@@ -38,15 +45,24 @@ internal static class ServeLoad
         return 0;
     }
 
-    private static async Task Run(ServerRun server, double seconds, double rate, double apart, bool pinned)
+    private static async Task Run(ServerRun server, double seconds, double rate, double apart, bool pinned, int idle, int slow)
     {
         using var client = new HttpClient(new SocketsHttpHandler { MaxConnectionsPerServer = 32 }) { BaseAddress = server.Said() };
+        using var siege = Siege.Of(client.BaseAddress, idle, slow);
         // Warm: the runtime compiles what is hot while the first thousands of requests come in.
         await Sent(client, Math.Min(20, seconds), rate, apart, 0);
         var (memory, cpu) = (server.ResidentMb, server.CpuS);
         var answers = await Sent(client, seconds, rate, apart, 1_000_000);
         Console.WriteLine(FormattableString.Invariant($"{seconds:0} s, {rate:0} requests a second, an entry every {apart:0.#} s; the server {(pinned ? "on one core" : "not held to one core")}; {answers.Count} requests, {answers.Count(a => !a.Ok)} errors"));
         Console.WriteLine(FormattableString.Invariant($"resident MB: {memory:0} at the start, {server.ResidentMb:0} at the end; the core was busy {100 * (server.CpuS - cpu) / seconds:0} % of the time"));
+        if (idle + slow > 0)
+        {
+            Console.WriteLine($"beside it {idle} idle and {slow} slow connections, opened anew when closed: {siege.Opened} in all, {siege.Refused} refused");
+        }
+        foreach (var error in answers.Where(a => !a.Ok).GroupBy(a => (a.Kind, a.Fault)).OrderByDescending(g => g.Count()).Take(10))
+        {
+            Console.WriteLine($"error: {error.Count()} of {error.Key.Kind}: {error.Key.Fault}");
+        }
         Console.WriteLine("| | requests | p50 ms | p95 | p99 | most |\n|---|---|---|---|---|---|");
         foreach (var group in answers.GroupBy(a => a.Kind).OrderBy(g => g.Key, StringComparer.Ordinal).Select(g => (g.Key, Ms: g.Select(a => a.Ms))).Prepend((Key: "all", Ms: answers.Select(a => a.Ms))))
         {
@@ -84,13 +100,16 @@ internal static class ServeLoad
                 _ => await client.PostAsync("/ask", new StringContent("""{"ask":"next","unit":"ten-blade"}""", Encoding.UTF8, "application/json")),
             };
             var text = await answer.Content.ReadAsStringAsync();
-            return new(kind, (Stopwatch.GetElapsedTime(start) - due).TotalMilliseconds, answer.IsSuccessStatusCode && !text.StartsWith("{\"ok\":false", StringComparison.Ordinal));
+            var ok = answer.IsSuccessStatusCode && !text.StartsWith("{\"ok\":false", StringComparison.Ordinal);
+            return new(kind, Since(start, due), ok, ok ? "" : $"{(int)answer.StatusCode} {text[..Math.Min(text.Length, 120)]}");
         }
-        catch (HttpRequestException)
+        catch (Exception e) when (e is HttpRequestException or IOException or OperationCanceledException)
         {
-            return new(kind, (Stopwatch.GetElapsedTime(start) - due).TotalMilliseconds, false);
+            return new(kind, Since(start, due), false, $"{e.GetType().Name} {e.InnerException?.Message ?? e.Message}");
         }
     }
 
-    private sealed record Answered(string Kind, double Ms, bool Ok);
+    private static double Since(long start, TimeSpan due) => (Stopwatch.GetElapsedTime(start) - due).TotalMilliseconds;
+
+    private sealed record Answered(string Kind, double Ms, bool Ok, string Fault);
 }

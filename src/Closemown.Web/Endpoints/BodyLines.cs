@@ -6,7 +6,7 @@ using Closemown.Entries;
 namespace Closemown.Web;
 
 /// <summary>Lines of a body while it comes: no thread waits for the next, and none is held whole beyond the cap.</summary>
-internal sealed class BodyLines
+internal sealed class BodyLines : IDisposable
 {
     private readonly PipeReader body;
     private readonly MemoryStream piece = new();
@@ -42,6 +42,8 @@ internal sealed class BodyLines
             if (read.IsCompleted) return piece.Length > 0 ? Decoded() : null;
         }
     }
+
+    public void Dispose() => piece.Dispose();
 
     private void Keep(ReadOnlySequence<byte> bytes)
     {

@@ -40,7 +40,7 @@ internal static class EntriesEndpoint
             body = PipeReader.Create(whole);
         }
         http.Response.ContentType = ContentType;
-        var lines = new BodyLines(body, EntryReader.MaxLineLength);
+        using var lines = new BodyLines(body, EntryReader.MaxLineLength);
         var taken = 0;
         string? trouble = null;
         while (await lines.Next(http.RequestAborted) is { } line)
