@@ -13,13 +13,13 @@ namespace Closemown.Tests.Advice;
 public sealed class TwoDevicesTests
 {
     /// <summary>How many pairs of books are tried: a few with every run of the tests, more on request.</summary>
-    private static readonly int Pairs = int.TryParse(Environment.GetEnvironmentVariable("CLOSEMOWN_MERGES"), out var n) && n > 0 ? n : 6;
+    private static readonly int Pairs = int.TryParse(Environment.GetEnvironmentVariable("CLOSEMOWN_MERGES"), out var n) && n > 0 ? n : 3;
 
     private static readonly string[] Asked =
     [
-        """{"ask":"steel","unit":"cylinder"}""", """{"ask":"next","unit":"cylinder"}""", """{"ask":"next","unit":"cylinder","atBench":true,"ahead":true}""",
+        """{"ask":"steel","unit":"cylinder"}""", """{"ask":"next","unit":"cylinder"}""", """{"ask":"next","unit":"cylinder","atBench":true}""",
         """{"ask":"next","unit":"cylinder","aim":{"benchMm":5}}""", """{"ask":"height","unit":"cylinder"}""", """{"ask":"turf","area":"green"}""",
-        """{"ask":"plan","area":"green","days":5}""", """{"ask":"today"}""",
+        """{"ask":"plan","area":"green","days":2}""", """{"ask":"today"}""",
     ];
 
     private static readonly string[] Turf =
@@ -30,7 +30,7 @@ public sealed class TwoDevicesTests
 
     private sealed record Given(string Id, string Step);
 
-    private static string[] Answers(IEntryStore book)
+    private static string[] Answers(MemoryBook book)
     {
         var talk = new Talk(book: book);
         return [.. Asked.Select(a => talk.Did(a).ToJsonString())];
@@ -54,14 +54,14 @@ public sealed class TwoDevicesTests
         return given;
     }
 
-    private static void MergeInto(IEntryStore book, IEntryStore other)
+    private static void MergeInto(MemoryBook book, MemoryBook other)
     {
         using var text = new StringWriter();
         Exporter.Write(other, text);
         Assert.True(Importer.Read(new StringReader(text.ToString()), book).Ok);
     }
 
-    private static MemoryBook Copy(IEntryStore book, Random? shuffled = null)
+    private static MemoryBook Copy(MemoryBook book, Random? shuffled = null)
     {
         var copy = new MemoryBook();
         var entries = book.ReadAll().Select(s => s.Entry).ToArray();
@@ -70,7 +70,7 @@ public sealed class TwoDevicesTests
         return copy;
     }
 
-    private static string? Why(IEntryStore book, Given given)
+    private static string? Why(MemoryBook book, Given given)
     {
         var answer = new Talk(book: book).Say(new JsonObject { ["ask"] = "why", ["id"] = given.Id }.ToJsonString());
         if ((bool)answer["ok"]!) return answer["why"]!["step"]!.ToJsonString();
