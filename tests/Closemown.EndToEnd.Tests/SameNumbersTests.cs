@@ -32,7 +32,7 @@ public sealed partial class SameNumbersTests
         var other = Said(Lines() + Today, new() { ["GLIBC_TUNABLES"] = "glibc.cpu.hwcaps=-AVX2,-FMA,-FMA4" });
         Assert.Equal(Number().Replace(Plain.Value, "#"), Number().Replace(other, "#"));
         foreach (var (a, b) in Numbers(Plain.Value).Zip(Numbers(other)))
-            Assert.True(Math.Abs(a - b) <= Holds * Math.Max(1, Math.Abs(a)), $"{a} and {b}");
+            Assert.True(a.Equals(b) || Math.Abs(a - b) <= Holds * Math.Max(1, Math.Abs(a)), $"{a} and {b}");
     }
 
     /// <summary>What the program says to lines, on a book that is not kept: ids and times go on from the lines before, so they are the same in every run.</summary>
