@@ -2,6 +2,7 @@ using BenchmarkDotNet.Configs;
 using BenchmarkDotNet.Jobs;
 using BenchmarkDotNet.Running;
 using BenchmarkDotNet.Toolchains.InProcess.Emit;
+using Closemown.Bench.Fuzzing;
 using Closemown.Bench.Green;
 using Closemown.Bench.Heights;
 using Closemown.Bench.Heights.Cuts;
@@ -30,6 +31,9 @@ Func<string[], int>? run = args.FirstOrDefault() switch
     "cold" => ColdStart.Print,
     "serve-speed" => ServeSpeed.Print,
     "serve-load" => ServeLoad.Print,
+    "fuzz" => FuzzRun.Print,
+    "fuzz-child" => FuzzChild.Run,
+    "pipe-lines" => PipeLinesRun.Print,
     _ => null,
 };
 if (run is not null) return run(args[1..]);
@@ -37,5 +41,5 @@ if (KeepingRun.Print(args) is { } kept) return kept;
 
 // In this process: building a program of its own for each benchmark would cost more than the benchmarks.
 var config = DefaultConfig.Instance.AddJob(Job.ShortRun.WithToolchain(InProcessEmitToolchain.Instance));
-BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args.Length > 0 ? args : ["--filter", "*"], config);
+BenchmarkSwitcher.FromAssembly(typeof(Closemown.Bench.DemoBook).Assembly).Run(args.Length > 0 ? args : ["--filter", "*"], config);
 return 0;

@@ -31,6 +31,7 @@ public sealed class Desk
     private readonly WeatherShelf weather;
     private IReadOnlyList<Entry>? standing;
     private Entry? latest;
+    private Entry? latestUnconfirmed;
 
     /// <summary>An empty desk.</summary>
     /// <param name="learning">What is learned besides the steel; null for everything.</param>
@@ -52,6 +53,13 @@ public sealed class Desk
 
     /// <summary>The time of the last entry by (at, id); null where there is none.</summary>
     public DateTimeOffset? LatestAt => latest?.At;
+
+    /// <summary>The same, of the standing entries whose time nobody has confirmed.</summary>
+    public DateTimeOffset? LatestUnconfirmedAt =>
+        (latestUnconfirmed is { } e && !voided.Contains(e.Id) ? e : Standing.LastOrDefault(TimeUnconfirmed))?.At;
+
+    /// <summary>Whether an area is known: by an entry, or by weather alone.</summary>
+    internal bool KnowsArea(string area) => areas.Contains(area) || weather.All.Any(e => e.Area == area);
 
     /// <summary>The last entry by (at, id), standing or not; null where there is none.</summary>
     internal Entry? Latest => latest;
@@ -250,10 +258,26 @@ public sealed class Desk
         standing = null;
         var inOrder = latest is null || EntryOrder.Instance.Compare(latest, entry) < 0;
         if (inOrder) latest = entry;
+        if (TimeUnconfirmed(entry) && (latestUnconfirmed is null || EntryOrder.Instance.Compare(latestUnconfirmed, entry) < 0)) latestUnconfirmed = entry;
         // A void may have arrived before what it takes out.
         var target = entry.Voids is not null || !inOrder || voided.Contains(entry.Id);
         if (entry.Voids is { } v) voided.Add(v);
         return !target && !entry.Is("unit");
+    }
+
+    private static bool TimeUnconfirmed(Entry entry) => !entry.Confirmed.Contains("at");
+
+    /// <summary>Makes everything anew from the entries when it is next asked for: after a fault that may have left a model half changed.</summary>
+    public void StartOver()
+    {
+        Forget();
+        beliefs.Clear();
+        heightBeliefs.Clear();
+        plans.Clear();
+        histories.Clear();
+        advised.Clear();
+        weather.Drop();
+        standing = null;
     }
 
     private void Forget()

@@ -132,7 +132,7 @@ public sealed class NextStep
         var o = check.Offer;
         var why = new List<string>();
         if (forced) why.Add("Nothing was checked in this sitting yet.");
-        else why.Add($"It is expected to save {check.Gain:0.#} minutes' worth of torn leaf, pressing or work, for {o.Minutes(set):0.#} minutes of yours.");
+        else why.Add($"It is expected to save {Phrasing.Number(check.Gain, "0.#")} minutes' worth of torn leaf, pressing or work, for {Phrasing.Number(o.Minutes(set), "0.#")} minutes of yours.");
         why.AddRange(Reasons.Of(belief, sitting));
         var step = Ask(o.Kind, o.At, why);
         if (o.With is not null) step = step with { Then = [Ask(o.With, o.WithAt!, []) with { Cautions = [] }] };

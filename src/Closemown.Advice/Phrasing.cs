@@ -5,13 +5,26 @@ using Closemown.Quantities;
 namespace Closemown.Advice;
 
 /// <summary>Puts the person's own words and units into a sentence of the advice.</summary>
+/// <remarks>A sentence has places in braces: {reel}, {mm:4.25}, {n:0.5}. What a person typed goes into it through <see cref="AsTyped"/>, so that
+/// a brace in it is no place.</remarks>
 public sealed class Phrasing(WritingStyle style, string step = "click")
 {
     /// <summary>Sentences as programs read them: US words, µm.</summary>
     public static Phrasing Plain { get; } = new(WritingStyle.Plain);
 
-    /// <summary>The sentence with its places filled in.</summary>
-    /// <exception cref="FormatException">The sentence has a place of no known name: a fault of the program.</exception>
+    /// <summary>What a person typed (a name, a label), to be put into a sentence: it comes out as it was typed.</summary>
+    public static string AsTyped(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        return text.Replace("{", "{{", StringComparison.Ordinal);
+    }
+
+    /// <summary>The place of a bare number, which is said with the person's decimal sign.</summary>
+    /// <param name="value">The number.</param>
+    /// <param name="format">How many decimals: "0.##".</param>
+    public static string Number(double value, string format) => $"{{n:{value.ToString(format, CultureInfo.InvariantCulture)}}}";
+
+    /// <summary>The sentence with its places filled in; what is no place stays as it is.</summary>
     public string Say(string sentence)
     {
         ArgumentNullException.ThrowIfNull(sentence);
@@ -20,14 +33,23 @@ public sealed class Phrasing(WritingStyle style, string step = "click")
         var at = 0;
         while (sentence.IndexOf('{', at) is var open and >= 0)
         {
+            said.Append(sentence, at, open - at);
+            if (open + 1 < sentence.Length && sentence[open + 1] == '{')
+            {
+                said.Append('{');
+                at = open + 2;
+                continue;
+            }
             var close = sentence.IndexOf('}', open);
-            said.Append(sentence, at, open - at).Append(Word(sentence[(open + 1)..close]));
-            at = close + 1;
+            var word = close < 0 ? null : Word(sentence[(open + 1)..close]);
+            said.Append(word ?? "{");
+            at = word is null ? open + 1 : close + 1;
         }
         return said.Append(sentence, at, sentence.Length - at).ToString();
     }
 
-    private string Word(string place) => place switch
+    /// <summary>What stands at a place; null where it is none.</summary>
+    private string? Word(string place) => place switch
     {
         "reel" => Words.For(style, WordKey.Reel),
         "bedknife" => Words.For(style, WordKey.Bedknife),
@@ -37,10 +59,14 @@ public sealed class Phrasing(WritingStyle style, string step = "click")
         "lap" => Words.For(style, WordKey.Lap),
         "Lap" => Capital(Words.For(style, WordKey.Lap)),
         "step" => step,
-        _ when place.StartsWith("um:", StringComparison.Ordinal) => LengthPrinting.Gap(double.Parse(place.AsSpan(3), CultureInfo.InvariantCulture), style),
-        _ when place.StartsWith("mm:", StringComparison.Ordinal) => Height(double.Parse(place.AsSpan(3), CultureInfo.InvariantCulture)),
-        _ => throw new FormatException($"Bug in Phrasing: no place {place}."),
+        _ when Measured(place, "um:") is { } um => LengthPrinting.Gap(um, style),
+        _ when Measured(place, "mm:") is { } mm => Height(mm),
+        _ when place.StartsWith("n:", StringComparison.Ordinal) => place[2..].Replace('.', style.DecimalSign),
+        _ => null,
     };
+
+    private static double? Measured(string place, string measure) =>
+        place.StartsWith(measure, StringComparison.Ordinal) && double.TryParse(place.AsSpan(measure.Length), NumberStyles.Float, CultureInfo.InvariantCulture, out var x) ? x : null;
 
     /// <summary>Settings are read to a few hundredths of a millimetre, for which fractions of an inch are too coarse.</summary>
     private string Height(double mm) => Length.Print(Math.Round(mm, 2), style.Height == HeightUnit.Mm ? LengthUnit.Mm : LengthUnit.Inch, style);

@@ -9,7 +9,7 @@ namespace Closemown.Advice;
 /// <summary>Answers questions about a book in the shapes of the contract.</summary>
 public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phrasing)
 {
-    private static readonly string[] Known = ["next", "steel", "height", "step-down", "why", "today", "score", "turf", "plan", "steel-history", "canopy", "sink", "places"];
+    private static readonly string[] All = ["next", "steel", "height", "step-down", "why", "today", "score", "turf", "plan", "steel-history", "canopy", "sink", "places"];
     private readonly StepJson write = new(phrasing);
 
     /// <summary>Answers a question.</summary>
@@ -78,7 +78,7 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
         if (Unit(question, onlyUnit, out fault) is not { } unit) return null;
         if (question.TryGetProperty("aim", out var aim) && aim.ValueKind != JsonValueKind.Null)
         {
-            if (AimReader.Read(aim, unit, now, out fault) is not { } wanted) return null;
+            if (AimReader.Read(aim, unit, now, out fault) is not { } wanted || !Known(desk, "aim.area", wanted.Area, out fault)) return null;
             fault = HeightPlanner.OutOfReach(desk, wanted);
             if (fault is not null || !Flag(question, "ahead", out var whole, out fault)) return null;
             var set = write.Of(HeightPlanner.Next(desk, wanted));
@@ -144,13 +144,13 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
 
     private JsonObject? TurfOf(JsonElement question, DateTimeOffset now, out EntryFault? fault)
     {
-        if (OneArea(question, out fault) is not { } area || !Date(question, "date", out var date, out fault)) return null;
+        if (OneArea(question, out fault) is not { } area || !QuestionDate.Read(question, "date", now, out var date, out fault)) return null;
         return new JsonObject { ["ok"] = true, ["turf"] = TurfAnswer.Of(AreaToday.Of(desk, area, TurfTime.On(desk, area, date, now)), phrasing) };
     }
 
     private JsonObject? PlanOf(JsonElement question, DateTimeOffset now, out EntryFault? fault)
     {
-        if (OneArea(question, out fault) is not { } area || !Date(question, "from", out var from, out fault)
+        if (OneArea(question, out fault) is not { } area || !QuestionDate.Read(question, "from", now, out var from, out fault)
             || !AimReader.Number(question, "days", 1, PlanLimits.MostDays, "days", out var days, out fault)
             || !DaysAsked.Read(question, out var asked, out fault)) return null;
         var plan = AreaPlan.Of(desk, area, TurfTime.On(desk, area, from, now), (int)Math.Ceiling(days ?? AreaPlan.UsualDays), now, asked);
@@ -179,19 +179,6 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
         return null;
     }
 
-    private static bool Date(JsonElement question, string field, out DateOnly? date, out EntryFault? fault)
-    {
-        (date, fault) = (null, null);
-        if (!question.TryGetProperty(field, out var v) || v.ValueKind == JsonValueKind.Null) return true;
-        if (v.ValueKind == JsonValueKind.String && DateOnly.TryParseExact(v.GetString(), "yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture, System.Globalization.DateTimeStyles.None, out var d))
-        {
-            date = d;
-            return true;
-        }
-        fault = new(FaultCodes.BadValue, field, $"{Spelling.Clip(v.GetRawText())} is no date.", "Write it as 2026-05-03, in quotes.");
-        return false;
-    }
-
     /// <summary>What an area stands at by its own estimate; null where it was neither mown nor read, or several could be meant.</summary>
     private double? Stands(string? area, DateTimeOffset now)
     {
@@ -201,12 +188,12 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
         return AreaToday.Of(desk, one, now).CanopyMm.Mean;
     }
 
-    private static bool Area(JsonElement question, out string? area, out EntryFault? fault)
+    private bool Area(JsonElement question, out string? area, out EntryFault? fault)
     {
         (area, fault) = (null, null);
         if (!question.TryGetProperty("area", out var v) || v.ValueKind == JsonValueKind.Null) return true;
         area = v.ValueKind == JsonValueKind.String ? v.GetString() : null;
-        if (area is { Length: > 0 and <= 80 }) return true;
+        if (area is { Length: > 0 and <= 80 }) return Known(desk, "area", area, out fault);
         fault = new(FaultCodes.BadValue, "area", $"{Spelling.Clip(v.GetRawText())} is no area.", "Write its short name in quotes.");
         return false;
     }
@@ -225,15 +212,33 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
 
     private static EntryFault Unknown(string? ask)
     {
-        if (ask is null) return new(FaultCodes.Missing, "ask", "The question does not say what it asks.", $"Ask one of {string.Join(", ", Known)}.");
-        var near = Spelling.Nearest(ask, Known);
-        return new(FaultCodes.UnknownQuestion, "ask", $"There is no question \"{Spelling.Clip(ask)}\".", near is null ? $"Ask one of {string.Join(", ", Known)}." : $"Did you mean \"{near}\"?");
+        if (ask is null) return new(FaultCodes.Missing, "ask", "The question does not say what it asks.", $"Ask one of {string.Join(", ", All)}.");
+        var near = Spelling.Nearest(ask, All);
+        return new(FaultCodes.UnknownQuestion, "ask", $"There is no question \"{Spelling.Clip(ask)}\".", near is null ? $"Ask one of {string.Join(", ", All)}." : $"Did you mean \"{near}\"?");
     }
 
-    private static string? Unit(JsonElement question, string? onlyUnit, out EntryFault? fault)
+    /// <summary>Whether the book has an area of that name; in a book without any each name will do, as for entries.</summary>
+    private static bool Known(Desk desk, string field, string? area, out EntryFault? fault)
+    {
+        fault = area is null || desk.Areas.Count == 0 || desk.KnowsArea(area) ? null : NoSuch("area", field, area, desk.Areas);
+        return fault is null;
+    }
+
+    private static EntryFault NoSuch(string what, string field, string name, IReadOnlyCollection<string> has)
+    {
+        var near = Spelling.Nearest(name, has);
+        return new(FaultCodes.BadValue, field, $"The book has no {what} \"{Spelling.Clip(name)}\".", near is null ? $"It has {string.Join(", ", has)}." : $"Did you mean \"{near}\"?");
+    }
+
+    private string? Unit(JsonElement question, string? onlyUnit, out EntryFault? fault)
     {
         fault = null;
-        if (Text(question, "unit") is { Length: > 0 and <= 80 } name) return name;
+        if (Text(question, "unit") is { Length: > 0 and <= 80 } name)
+        {
+            if (desk.Units.Count == 0 || desk.Units.Contains(name)) return name;
+            fault = NoSuch("unit", "unit", name, desk.Units);
+            return null;
+        }
         if (onlyUnit is not null && !(question.TryGetProperty("unit", out var u) && u.ValueKind != JsonValueKind.Null)) return onlyUnit;
         fault = new(FaultCodes.Missing, "unit", "The question does not say which unit.", "Add \"unit\": its short name.");
         return null;

@@ -53,7 +53,7 @@ public sealed record SteelAction(string Do, int Left = 0, int Right = 0, double 
             "stone" => "file the front of the bedknife",
             "grind" => "grind",
             "repair" => "send it to be ground",
-            _ => LapMinutes > 0 ? (turns.Length > 0 ? turns + ", then " : "") + $"lap {LapMinutes:0.#} min" : turns,
+            _ => LapMinutes > 0 ? (turns.Length > 0 ? turns + ", then " : "") + $"lap {Phrasing.Number(LapMinutes, "0.#")} min" : turns,
         };
         static string Side(string side, int n) => n == 0 ? $"{side} stays" : $"{side} {Math.Abs(n)} {(n > 0 ? "in" : "out")}";
     }

@@ -32,7 +32,7 @@ public sealed class StepJson(Phrasing phrasing)
             ["reasons"] = Texts(advice.Step.Why),
             ["rules"] = new JsonArray([.. advice.Rules.Select(r => (JsonNode)new JsonObject { ["id"] = r.Id, ["rule"] = phrasing.Say(r.Text), ["source"] = r.Source })]),
             ["alternatives"] = new JsonArray([.. advice.Alternatives.Select(Alternative)]),
-            ["wouldChange"] = new JsonArray([.. advice.WouldChange.Select(w => (JsonNode)new JsonObject { ["reading"] = w.Reading, ["probability"] = w.Probability, ["to"] = w.To })]),
+            ["wouldChange"] = new JsonArray([.. advice.WouldChange.Select(w => (JsonNode)new JsonObject { ["reading"] = phrasing.Say(w.Reading), ["probability"] = w.Probability, ["to"] = phrasing.Say(w.To) })]),
         };
     }
 

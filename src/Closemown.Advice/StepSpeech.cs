@@ -29,7 +29,7 @@ internal static class StepSpeech
     }
 
     public static string Lap(double minutes, double? grit) =>
-        $"{{Lap}} for {minutes.ToString("0.#", CultureInfo.InvariantCulture)} {(minutes == 1 ? "minute" : "minutes")}{(grit is { } g ? $" with {g.ToString("0", CultureInfo.InvariantCulture)} compound" : "")}, then wash it off.";
+        $"{{Lap}} for {Phrasing.Number(minutes, "0.#")} {(minutes == 1 ? "minute" : "minutes")}{(grit is { } g ? $" with {g.ToString("0", CultureInfo.InvariantCulture)} compound" : "")}, then wash it off.";
 
     public static string Um(double um) => $"{{um:{um.ToString("R", CultureInfo.InvariantCulture)}}}";
 

@@ -17,7 +17,7 @@ internal static class Arrivals
     /// <param name="sameDay">The weather kept for the same day, where the entry is weather.</param>
     public static AppendResult Judge(Entry entry, string? known, Func<WeatherDay, IEnumerable<Entry>> sameDay)
     {
-        if (known is not null) return known == entry.Json ? AppendResult.AlreadyThere : AppendResult.Conflict;
+        if (known is not null) return EntryReader.IsSame(known, entry) ? AppendResult.AlreadyThere : AppendResult.Conflict;
         if (!MayBeDropped(entry)) return AppendResult.Added;
         return sameDay(WeatherDay.Of(entry)).Any(e => EntryOrder.Instance.Compare(e, entry) > 0) ? AppendResult.Superseded : AppendResult.Added;
     }

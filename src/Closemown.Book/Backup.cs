@@ -38,7 +38,7 @@ public static class Backup
         try
         {
             if (Path.GetDirectoryName(target) is { Length: > 0 } folder) Directory.CreateDirectory(folder);
-            Copy(Path.GetFullPath(book), part);
+            Copy(BookFile.Real(book), part);
             var report = Verification.Run(part);
             if (!report.Ok) throw report.Problems[0].ToException();
             Disk.Flush(part);

@@ -12,6 +12,9 @@ public sealed record BookOptions
     /// <summary>Make the file, and its folder, where there is none.</summary>
     public bool Create { get; init; } = true;
 
+    /// <summary>Of a damaged book: give the entries before the damage, say so in <see cref="IEntryStore.Damage"/>, and take none. Else a damaged book is refused.</summary>
+    public bool SoundPart { get; init; }
+
     /// <summary>How long to wait for another program that is writing, in whole seconds, at least 1.</summary>
     public int WaitSeconds { get; init; } = 10;
 }
@@ -27,13 +30,42 @@ public static class BookFile
     public static IEntryStore Open(string path, BookOptions? options = null)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(path);
-        return path == InMemory ? new MemoryBook() : new SqliteBook(Path.GetFullPath(path), options ?? new());
+        return path == InMemory ? new MemoryBook() : new SqliteBook(Real(path), options ?? new());
+    }
+
+    /// <summary>The full path of the file itself: where a link is given, what it leads to. SQLite keeps the log beside that.</summary>
+    /// <exception cref="BookException">A link leads nowhere, or round in a circle.</exception>
+    public static string Real(string path)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(path);
+        if (path == InMemory) return path;
+        path = Path.GetFullPath(path);
+        FileSystemInfo? target;
+        try
+        {
+            target = File.ResolveLinkTarget(path, returnFinalTarget: true);
+        }
+        catch (Exception e) when (e is FileNotFoundException or DirectoryNotFoundException)
+        {
+            return path;
+        }
+        catch (UnauthorizedAccessException e)
+        {
+            throw BookException.From(e, path);
+        }
+        catch (IOException)
+        {
+            throw BookException.Link(path, "that leads back to itself");
+        }
+        if (target is null) return path;
+        return File.Exists(target.FullName) || Directory.Exists(target.FullName) ? target.FullName : throw BookException.Link(path, $"to {target.FullName}, and there is nothing there");
     }
 
     internal static SqliteConnection Connect(string path, BookOptions options)
     {
         if (Directory.Exists(path))
             throw new BookException(BookTrouble.BadPlace, $"{path} is a folder.", "Give the path of the book's file in it.");
+        if (LogCheck.LastEntry(path) is { } && !(new FileInfo(path) is { Exists: true, Length: > 0 })) throw BookException.LogAlone(path);
         if ((options.ReadOnly || !options.Create) && !File.Exists(path)) throw BookException.Missing(path);
         // Shorter than any database: SQLite would take it for an empty one and write over it.
         if (new FileInfo(path) is { Exists: true, Length: > 0 and < 512 }) throw BookException.NotABook(path);
@@ -45,6 +77,7 @@ public static class BookFile
             connection = options.ReadOnly
                 ? OpenToRead(path, options.WaitSeconds)
                 : OpenRaw(path, options.Create ? SqliteOpenMode.ReadWriteCreate : SqliteOpenMode.ReadWrite, options.WaitSeconds);
+            RefuseForeignLog(connection, path);
             // Not opened as read-only: such a connection cannot tidy up the write-ahead log behind it.
             if (options.ReadOnly) Run(connection, "pragma query_only = on");
             CheckSqlite((string)Scalar(connection, "select sqlite_version()")!);
@@ -56,11 +89,49 @@ public static class BookFile
             if (!options.ReadOnly) Prepare(connection);
             return connection;
         }
-        catch (Exception e) when (e is SqliteException or IOException or UnauthorizedAccessException or BookException)
+        catch (Exception e) when (BookException.IsUnreadable(e))
         {
             connection?.Dispose();
             throw BookException.From(e, path);
         }
+    }
+
+    /// <summary>A log that is not the file's would take the book's place in silence, and at the end be written into it.</summary>
+    /// <remarks>
+    /// Entries are only ever added: so the last one found in the file by itself, and the last one found in the log by itself, are
+    /// both in what the two give together. Read in this order, as another program may be adding more, or writing its log into the file.
+    /// </remarks>
+    private static void RefuseForeignLog(SqliteConnection connection, string path)
+    {
+        if (ForeignLog(connection, path) is not { } why) return;
+        LoneFile.LeaveLog(connection, true);
+        throw BookException.ForeignLog(path, why);
+    }
+
+    /// <summary>Why the log beside a file is not its own; null where it is, or there is none.</summary>
+    internal static string? ForeignLog(SqliteConnection connection, string path)
+    {
+        if (LogCheck.LastEntry(path) is not { } inLog) return null;
+        var inFile = LoneFile.Last(path);
+        LoneFile.LeaveLog(connection, true);
+        if (Number(connection, "select count(*) from sqlite_schema where type = 'table' and name = 'entry'") == 0)
+            return inFile is null ? null : "with the log it would be no book";
+        var last = Number(connection, "select coalesce(max(seq), 0) from entry");
+        if (inFile is { } f && (f.Seq > last || HashAt(connection, f.Seq) != f.Hash))
+            return f.Seq > last ? $"the file holds entry {f.Seq}, and with the log the book would end at {last}" : $"with the log entry {f.Seq} would be another than the file's";
+        if (inFile is { Weather: > 0 } w && Number(connection, "select coalesce(max(seq), 0) from weather") < w.Weather)
+            return "with the log the book would have less weather than the file";
+        if (inLog > last) return $"the log holds entry {inLog}, and with this file the book would end at {last}";
+        LoneFile.LeaveLog(connection, false);
+        return null;
+    }
+
+    internal static string? HashAt(SqliteConnection connection, long seq)
+    {
+        using var command = connection.CreateCommand();
+        command.CommandText = "select hash from entry where seq = $seq";
+        command.Parameters.AddWithValue("$seq", seq);
+        return command.ExecuteScalar() as string;
     }
 
     private static SqliteConnection OpenToRead(string path, int waitSeconds)
@@ -75,7 +146,7 @@ public static class BookFile
         {
             // It lies where nothing can be written: SQLite then reads it without the files it keeps beside it, if told that nothing changes there.
             connection.Dispose();
-            return OpenRaw($"{new Uri(path).AbsoluteUri}?immutable=1", SqliteOpenMode.ReadOnly, waitSeconds);
+            return LoneFile.Open(path, waitSeconds);
         }
         catch
         {

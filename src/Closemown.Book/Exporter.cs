@@ -17,6 +17,51 @@ public static class Exporter
         return Write([.. store.ReadAll().Select(s => s.Entry)], store.ReadWeatherKept(), writer);
     }
 
+    /// <summary>Writes into a new file: under another name first, so that a full disk leaves nothing behind under this one.</summary>
+    /// <param name="path">The file; there is none yet.</param>
+    /// <param name="write">Writes the lines.</param>
+    /// <exception cref="BookException">There is such a file, or it cannot be written.</exception>
+    public static ExportReport ToFile(string path, Func<TextWriter, ExportReport> write)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(path);
+        ArgumentNullException.ThrowIfNull(write);
+        path = Path.GetFullPath(path);
+        Refuse(path);
+        var part = $"{path}.{Convert.ToHexStringLower(System.Security.Cryptography.RandomNumberGenerator.GetBytes(6))}.part";
+        try
+        {
+            ExportReport report;
+            using (var file = new FileStream(part, FileMode.CreateNew))
+            using (var text = new StreamWriter(file))
+            {
+                report = write(text);
+                text.Flush();
+                file.Flush(flushToDisk: true);
+            }
+            Refuse(path);
+            File.Move(part, path, overwrite: false);
+            return report;
+        }
+        catch (DirectoryNotFoundException e)
+        {
+            throw new BookException(BookTrouble.BadPlace, $"There is no folder {Path.GetDirectoryName(path)}.", "Make it first, or give another path.", e);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            throw BookException.From(e, path);
+        }
+        finally
+        {
+            if (File.Exists(part)) File.Delete(part);
+        }
+    }
+
+    private static void Refuse(string path)
+    {
+        if (File.Exists(path) || Directory.Exists(path))
+            throw new BookException(BookTrouble.Exists, $"{path} exists already; an export overwrites nothing.", "Give another name, or move that file away.");
+    }
+
     /// <summary>Writes what can still be trusted of a damaged book.</summary>
     public static ExportReport Write(Salvaged salvaged, TextWriter writer)
     {

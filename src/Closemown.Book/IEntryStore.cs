@@ -38,13 +38,18 @@ public interface IEntryStore : IDisposable
     /// <summary>The full path of the file, or ":memory:".</summary>
     string Where { get; }
 
+    /// <summary>What is wrong with the book, where <see cref="BookOptions.SoundPart"/> was asked for and only a part of it is given; null where all of it is.</summary>
+    BookDamage? Damage { get; }
+
     /// <summary>How many entries there are, weather not counted.</summary>
     long Count { get; }
 
     /// <summary>How far the book has come, changes by other programs included.</summary>
+    /// <exception cref="BookException">The file is no longer the one that was opened, or cannot be read.</exception>
     BookStamp Stamp { get; }
 
     /// <summary>Appends one entry; weather goes to its own table, outside the chain.</summary>
+    /// <exception cref="BookException">The book is damaged, its file was changed from outside, or it cannot be written: the entry is not in it.</exception>
     AppendResult Append(Entry entry);
 
     /// <summary>Appends entries in one transaction, in their order.</summary>
@@ -53,7 +58,8 @@ public interface IEntryStore : IDisposable
     /// <returns>What became of each.</returns>
     IReadOnlyList<AppendResult> AppendAll(IReadOnlyList<Entry> entries, bool allOrNone);
 
-    /// <summary>The entries by arrival, up to and including a number; weather is not among them.</summary>
+    /// <summary>The entries by arrival, up to and including a number; weather is not among them. The chain is checked on the way.</summary>
+    /// <exception cref="BookException">The book is damaged.</exception>
     IReadOnlyList<StoredEntry> ReadAll(long upTo = long.MaxValue);
 
     /// <summary>The entries by arrival after a number: what a reader who knows so many has not seen.</summary>

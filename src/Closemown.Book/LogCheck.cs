@@ -42,13 +42,48 @@ internal static class LogCheck
         return 0;
     }
 
-    private static long Frames(FileStream file, ReadOnlySpan<byte> header)
+    /// <summary>The number of the last entry on any page in a book's log, up to its last whole commit; 0 where it holds none, null where there is no log, or no commit in it.</summary>
+    public static long? LastEntry(string book)
+    {
+        try
+        {
+            using var file = new FileStream(book + "-wal", FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete, 1 << 16);
+            var header = new byte[HeaderSize];
+            if (file.ReadAtLeast(header, HeaderSize, throwOnEndOfStream: false) < HeaderSize) return null;
+            if (!Header(header, out var bigEndian, out var pageSize)) return null;
+            var frame = new byte[FrameHeader + (int)pageSize];
+            var before = Sum.At(header.AsSpan(24));
+            var (last, pending) = (default(long?), 0L);
+            while (file.ReadAtLeast(frame, frame.Length, throwOnEndOfStream: false) == frame.Length && Fits(frame, header.AsSpan(16, 8), before, bigEndian))
+            {
+                before = Sum.At(frame.AsSpan(16));
+                pending = Math.Max(pending, LogPage.LastEntry(frame.AsSpan(FrameHeader), BinaryPrimitives.ReadUInt32BigEndian(frame) == 1));
+                if (BinaryPrimitives.ReadUInt32BigEndian(frame.AsSpan(4)) != 0) last = pending;
+            }
+            return last;
+        }
+        catch (Exception e) when (e is FileNotFoundException or DirectoryNotFoundException)
+        {
+            return null;
+        }
+    }
+
+    private static bool Header(ReadOnlySpan<byte> header, out bool bigEndian, out uint pageSize)
     {
         var magic = BinaryPrimitives.ReadUInt32BigEndian(header);
-        var bigEndian = (magic & 1) == 1;
-        var pageSize = BinaryPrimitives.ReadUInt32BigEndian(header[8..]);
+        bigEndian = (magic & 1) == 1;
+        pageSize = BinaryPrimitives.ReadUInt32BigEndian(header[8..]);
+        return (magic & ~1u) == 0x377F0682 && IsPageSize(pageSize) && Sum.Over(header[..24], default, bigEndian) == Sum.At(header[24..]);
+    }
+
+    private static bool Fits(ReadOnlySpan<byte> frame, ReadOnlySpan<byte> salts, Sum before, bool bigEndian) =>
+        frame[8..16].SequenceEqual(salts)
+            && Sum.Over(frame[FrameHeader..], Sum.Over(frame[..8], before, bigEndian), bigEndian) == Sum.At(frame[16..]);
+
+    private static long Frames(FileStream file, ReadOnlySpan<byte> header)
+    {
         var stored = Sum.At(header[24..]);
-        var goodHeader = (magic & ~1u) == 0x377F0682 && IsPageSize(pageSize) && Sum.Over(header[..24], default, bigEndian) == stored;
+        var goodHeader = Header(header, out var bigEndian, out var pageSize);
         if (!goodHeader)
         {
             bigEndian = false;                              // as SQLite writes it on all machines that .NET runs on
@@ -62,8 +97,7 @@ internal static class LogCheck
             if (first && !goodHeader) salts = frame[8..16];
             first = false;
             var sum = Sum.At(frame.AsSpan(16));
-            var fits = frame.AsSpan(8, 8).SequenceEqual(salts)
-                && Sum.Over(frame.AsSpan(FrameHeader), Sum.Over(frame.AsSpan(0, 8), before, bigEndian), bigEndian) == sum;
+            var fits = Fits(frame, salts, before, bigEndian);
             var commit = BinaryPrimitives.ReadUInt32BigEndian(frame.AsSpan(4)) != 0;
             if (!broken && !fits) (broken, badCommits) = (true, commit ? 1 : 0);
             else if (broken && fits && commit) commits++;

@@ -14,6 +14,8 @@ public sealed class MemoryBook : IEntryStore
 
     public string Where => BookFile.InMemory;
 
+    public BookDamage? Damage => null;
+
     public long Count
     {
         get

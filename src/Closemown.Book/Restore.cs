@@ -29,7 +29,7 @@ public static class Restore
         ArgumentException.ThrowIfNullOrWhiteSpace(backup);
         ArgumentException.ThrowIfNullOrWhiteSpace(book);
         if (book == BookFile.InMemory) throw new BookException(BookTrouble.BadPlace, "A book in memory has no file to restore.", "Say where with --to PATH.");
-        (backup, book) = (Path.GetFullPath(backup), Path.GetFullPath(book));
+        (backup, book) = (BookFile.Real(backup), BookFile.Real(book));
         if (backup == book) throw new BookException(BookTrouble.BadPlace, $"{book} is the book itself.", "Give the path of a backup of it, or another place with --to PATH.");
         if (Directory.Exists(book)) throw new BookException(BookTrouble.BadPlace, $"{book} is a folder.", "Give the path of the book's file in it.");
         Check(backup, $"The backup {backup} is not whole", "Try an older backup. Nothing was changed.");
@@ -50,7 +50,7 @@ public static class Restore
             var merged = merge && lacking.Count > 0 ? Merge(part, lacking) : 0;
             var report = Check(part, "The copy of the backup is not whole", "Check the disk. Nothing was changed.");
             Disk.Flush(part);
-            if (File.Exists(book)) kept = Keep(book, part, now);
+            if (File.Exists(book) || File.Exists(book + "-wal")) kept = Keep(book, part, now);
             if (settled && File.Exists(book + "-wal"))
             {
                 File.Delete(kept!);
@@ -77,7 +77,7 @@ public static class Restore
         return report.Ok ? report : throw new BookException(BookTrouble.Damaged, $"{what}: {report.Problems[0].Message}", remedy);
     }
 
-    /// <summary>Writes the log into the file and ends it, which succeeds only where no other program has the book open; false where it is damaged, and left as it is.</summary>
+    /// <summary>Writes the log into the file and ends it, which succeeds only where no other program has the book open; false where it is damaged or not the file's, and left as it is.</summary>
     private static bool Settle(string book)
     {
         if (LogCheck.Lost(book) > 0) return false;
@@ -85,6 +85,7 @@ public static class Restore
         {
             using var connection = BookFile.OpenRaw(book, SqliteOpenMode.ReadWrite, waitSeconds: 2);
             if (BookFile.Number(connection, "pragma application_id") != BookFormat.ApplicationId) return false;
+            if (BookFile.ForeignLog(connection, book) is not null) return false;
             if ((string?)BookFile.Scalar(connection, "pragma journal_mode = delete") != "delete") throw Held(book);
             return true;
         }
@@ -92,7 +93,7 @@ public static class Restore
         {
             throw Held(book, e);
         }
-        catch (SqliteException)
+        catch (Exception e) when (e is not BookException && BookException.IsUnreadable(e))
         {
             return false;                          // damaged, or no database at all: kept byte for byte
         }

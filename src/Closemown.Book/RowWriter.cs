@@ -11,16 +11,18 @@ internal sealed class RowWriter : IDisposable
     private long seq;
     private string hash;
 
-    public RowWriter(SqliteConnection connection)
+    /// <param name="connection">The book, in a transaction.</param>
+    /// <param name="last">Its last entry's number.</param>
+    /// <param name="hash">Its last entry's hash.</param>
+    public RowWriter(SqliteConnection connection, long last, string hash)
     {
-        this.connection = connection;
+        (this.connection, seq, this.hash) = (connection, last, hash);
         add = connection.CreateCommand();
         add.CommandText = "insert into entry (seq, id, json, hash) values ($seq, $id, $json, $hash)";
-        using var last = connection.CreateCommand();
-        last.CommandText = "select seq, hash from entry order by seq desc limit 1";
-        using var reader = last.ExecuteReader();
-        (seq, hash) = reader.Read() ? (reader.GetInt64(0), reader.GetString(1)) : (0, HashChain.Genesis);
     }
+
+    /// <summary>The book's last entry now, and its hash.</summary>
+    public (long Seq, string Hash) Last => (seq, hash);
 
     public AppendResult Append(Entry entry)
     {

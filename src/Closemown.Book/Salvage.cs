@@ -21,7 +21,7 @@ public static class Salvage
     public static Salvaged Read(string book)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(book);
-        book = Path.GetFullPath(book);
+        book = BookFile.Real(book);
         if (!File.Exists(book)) throw BookException.Missing(book);
         if (new FileInfo(book).Length == 0 && !File.Exists(book + "-wal")) return new([], [], 0, true);
         var scratch = Directory.CreateTempSubdirectory("closemown-salvage-").FullName;
@@ -49,6 +49,7 @@ public static class Salvage
     {
         try
         {
+            DropForeignLog(copy);
             using var connection = BookFile.OpenRaw(copy, SqliteOpenMode.ReadWrite);
             BookFile.Run(connection, "pragma query_only = on");
             var hashed = BookFile.Number(connection, "pragma user_version") >= BookFormat.WeatherHashed;
@@ -60,9 +61,26 @@ public static class Salvage
             var weather = weatherRows.Where(r => !hashed || r.Hash == HashChain.Of(r.Json)).Select(Parsed).OfType<Entry>().Where(e => e.Is("weather")).ToList();
             return new(entries, weather, bad + weatherRows.Count - weather.Count, wholeChain && wholeWeather);
         }
-        catch (SqliteException)
+        catch (Exception e) when (e is SqliteException || BookException.IsDamage(e))
         {
             return new([], [], 0, false);
+        }
+    }
+
+    /// <summary>A log that is not the file's is not followed: the file by itself is read.</summary>
+    private static void DropForeignLog(string copy)
+    {
+        try
+        {
+            using (var connection = BookFile.OpenRaw(copy, SqliteOpenMode.ReadWrite))
+            {
+                if (BookFile.ForeignLog(connection, copy) is null) return;
+            }
+            foreach (var beside in new[] { "-wal", "-shm" }) File.Delete(copy + beside);
+        }
+        catch (Exception e) when (e is SqliteException || BookException.IsDamage(e))
+        {
+            // Read as far as it goes.
         }
     }
 

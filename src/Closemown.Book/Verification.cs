@@ -41,7 +41,7 @@ public static partial class Verification
     public static VerificationReport Run(string path)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(path);
-        path = System.IO.Path.GetFullPath(path);
+        path = BookFile.Real(path);
         var problems = new Problems();
         var (version, entries, weather, head) = (0, 0L, 0L, HashChain.Genesis);
         try

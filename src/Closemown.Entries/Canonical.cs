@@ -6,14 +6,36 @@ using System.Text.Json;
 namespace Closemown.Entries;
 
 /// <summary>The one form in which an entry is written: envelope first, then the fields in the order of the table, then what is unknown by name.</summary>
+/// <remarks>
+/// Only what JSON demands is escaped. Books of earlier days hold lines of a first form, in which pictures and some spaces were escaped too:
+/// such a line is kept as it stands, as its hash is reckoned over it.
+/// </remarks>
 internal static class Canonical
 {
-    private static readonly JsonWriterOptions Options = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+    private static readonly JsonWriterOptions Present = new() { Encoder = PlainJson.Encoder };
+    private static readonly JsonWriterOptions First = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
-    public static string Line(Entry e)
+    /// <summary>The entry in the form that is written today.</summary>
+    public static string Line(Entry e) => Encoding.UTF8.GetString(Bytes(e, Present, e.Others).WrittenSpan);
+
+    /// <summary>The line as it came, where it is in the first form; null where it is not.</summary>
+    public static string? AsItCame(Entry e, ReadOnlySpan<byte> came)
+    {
+        if (came.IndexOf("\\u"u8) < 0) return null;              // nothing is escaped that the present form does not escape
+        var bytes = Bytes(e, First, e.Others.Select(o => KeyValuePair.Create(o.Key, InFirstForm(o.Value))));
+        return came.SequenceEqual(bytes.WrittenSpan) ? Encoding.UTF8.GetString(came) : null;
+    }
+
+    private static string InFirstForm(string json)
+    {
+        using var document = JsonDocument.Parse(json);
+        return Text(document.RootElement, First);
+    }
+
+    private static ArrayBufferWriter<byte> Bytes(Entry e, JsonWriterOptions form, IEnumerable<KeyValuePair<string, string>> others)
     {
         var buffer = new ArrayBufferWriter<byte>(256);
-        using (var w = new Utf8JsonWriter(buffer, Options))
+        using (var w = new Utf8JsonWriter(buffer, form))
         {
             w.WriteStartObject();
             w.WriteNumber("v", 1);
@@ -38,21 +60,23 @@ internal static class Canonical
                 w.WriteEndArray();
             }
             for (var i = 0; i < e.Kind.Fields.Count; i++) Value(w, e.Kind.Fields[i].Name, e[i]);
-            foreach (var (name, json) in e.Others)
+            foreach (var (name, json) in others)
             {
                 w.WritePropertyName(name);
                 w.WriteRawValue(json);
             }
             w.WriteEndObject();
         }
-        return Encoding.UTF8.GetString(buffer.WrittenSpan);
+        return buffer;
     }
 
     /// <summary>An unknown value without white space.</summary>
-    public static string Text(JsonElement value)
+    public static string Text(JsonElement value) => Text(value, Present);
+
+    private static string Text(JsonElement value, JsonWriterOptions form)
     {
         var buffer = new ArrayBufferWriter<byte>();
-        using (var w = new Utf8JsonWriter(buffer, Options)) value.WriteTo(w);
+        using (var w = new Utf8JsonWriter(buffer, form)) value.WriteTo(w);
         return Encoding.UTF8.GetString(buffer.WrittenSpan);
     }
 

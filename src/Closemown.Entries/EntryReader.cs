@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Runtime.InteropServices;
 using System.Text.Json;
 
 namespace Closemown.Entries;
@@ -6,10 +7,11 @@ namespace Closemown.Entries;
 /// <summary>Reads one JSON object into an entry, or says everything that is wrong with it.</summary>
 public static class EntryReader
 {
-    /// <summary>The longest line taken, in characters.</summary>
+    /// <summary>The longest line taken, in characters, as it comes and as it would be kept.</summary>
     public const int MaxLineLength = 65536;
 
-    private static readonly JsonDocumentOptions Options = new() { MaxDepth = 16, AllowDuplicateProperties = false };
+    private static readonly JsonDocumentOptions Options = new() { MaxDepth = BadJson.MaxDepth, AllowDuplicateProperties = false };
+    private static readonly JsonDocumentOptions OfABook = new() { MaxDepth = 64, AllowDuplicateProperties = false };
 
     private static readonly string[] Envelope = ["v", "id", "at", "kind", "unit", "area", "by", "note", "typed", "voids", "confirmed"];
 
@@ -21,8 +23,9 @@ public static class EntryReader
     public static IReadOnlyList<EntryFault> Read(string line, EntryContext context, out Entry? entry)
     {
         ArgumentNullException.ThrowIfNull(line);
+        ArgumentNullException.ThrowIfNull(context);
         entry = null;
-        if (TryParse(line, out var document, out var fault) is false) return [fault!];
+        if (!TryParse(line, context.IsStored, out var document, out var fault)) return [fault!];
         using (document)
         {
             return Read(document!.RootElement, context, out entry);
@@ -30,25 +33,27 @@ public static class EntryReader
     }
 
     /// <summary>Parses a line into JSON, or says why it is none. The caller disposes the document.</summary>
-    public static bool TryParse(string line, out JsonDocument? document, out EntryFault? fault)
+    public static bool TryParse(string line, out JsonDocument? document, out EntryFault? fault) => TryParse(line, stored: false, out document, out fault);
+
+    private static bool TryParse(string line, bool stored, out JsonDocument? document, out EntryFault? fault)
     {
         ArgumentNullException.ThrowIfNull(line);
         document = null;
         fault = null;
-        if (line.Length > MaxLineLength)
+        if (line.Length > MaxLineLength && !stored)
         {
             fault = new(FaultCodes.BadJson, "", $"The line has {line.Length} characters.", $"A line holds at most {MaxLineLength}; split it into several entries.");
             return false;
         }
         try
         {
-            document = JsonDocument.Parse(line, Options);
+            document = JsonDocument.Parse(line, stored ? OfABook : Options);
             if (document.RootElement.ValueKind == JsonValueKind.Object) return true;
             fault = new(FaultCodes.BadJson, "", "The line is not a JSON object.", """Write one object a line, like {"kind":"clicks","left":1,"right":1}.""");
         }
-        catch (JsonException e)
+        catch (JsonException)
         {
-            fault = new(FaultCodes.BadJson, "", $"The line is not JSON (at character {(e.BytePositionInLine ?? 0) + 1}).", """Write one object a line, like {"kind":"clicks","left":1,"right":1}; each name once.""");
+            fault = BadJson.Of(line);
         }
         catch (InvalidOperationException)
         {
@@ -94,7 +99,7 @@ public static class EntryReader
             return faults;
         }
         var head = new EnvelopeReader(line, kind, context, faults).Read();
-        var confirmed = context.AsksPlausible ? head.Confirmed : null;
+        var input = context.IsStored ? null : new Asked(context.AsksPlausible ? head.Confirmed : null);
         var values = new object?[kind.Fields.Count];
         var others = new SortedDictionary<string, string>(StringComparer.Ordinal);
         foreach (var property in line.EnumerateObject())
@@ -103,12 +108,11 @@ public static class EntryReader
             var i = kind.IndexOf(property.Name);
             if (i >= 0)
             {
-                values[i] = FieldReader.Read(kind, kind.Fields[i], property.Value, confirmed, faults);
+                values[i] = FieldReader.Read(kind, kind.Fields[i], property.Value, input, faults);
             }
             else
             {
-                if (kind.OtherFieldsAreNumbers && property.Value.ValueKind != JsonValueKind.Number)
-                    faults.Add(new(FaultCodes.BadValue, property.Name, "The value is not a number.", "Write a number, in mg/kg."));
+                if (input is not null) OtherFields.Check(kind, property, input, faults);
                 others[property.Name] = Canonical.Text(property.Value);
             }
         }
@@ -127,8 +131,31 @@ public static class EntryReader
             Confirmed = head.Confirmed,
             Others = [.. others],
         };
-        entry.Json = Canonical.Line(entry);
+        entry.Json = Canonical.AsItCame(entry, JsonMarshal.GetRawUtf8Value(line)) ?? Canonical.Line(entry);
+        if (!context.IsStored && NotKept(entry) is { } fault)
+        {
+            entry = null;
+            faults.Add(fault);
+        }
         return faults;
+    }
+
+    /// <summary>Why an entry could not be read back if it were written as it stands; null where it could.</summary>
+    /// <remarks>What is written is for ever: so it is read back before, by the reader of books.</remarks>
+    private static EntryFault? NotKept(Entry entry)
+    {
+        if (entry.Json.Length > MaxLineLength)
+            return new(FaultCodes.BadValue, "", $"The entry has {entry.Json.Length} characters as it would be kept.", $"An entry holds at most {MaxLineLength}; shorten its texts or split it into several entries.");
+        return Read(entry.Json, EntryContext.Stored, out var back) is [] && back!.Json == entry.Json && back.Id == entry.Id && back.At == entry.At ? null
+            : new(FaultCodes.BadValue, "", "The entry could not be read back as it would be kept.", "Write it with fewer or plainer fields, and report the line: this is a fault of the program.");
+    }
+
+    /// <summary>Whether a line that a book holds is the same entry, though perhaps written in an earlier form.</summary>
+    public static bool IsSame(string stored, Entry entry)
+    {
+        ArgumentNullException.ThrowIfNull(entry);
+        if (stored == entry.Json) return true;
+        return Read(stored, EntryContext.Stored, out var kept) is [] && Canonical.Line(kept!) == Canonical.Line(entry);
     }
 
     private static EntryFault BrokenEscape() =>

@@ -21,7 +21,8 @@ internal sealed class EnvelopeReader(JsonElement line, KindSpec kind, EntryConte
         var at = At();
         var unit = Name("unit", kind.Belongs is Belongs.Unit or Belongs.UnitAndArea, context.OnlyUnit);
         var area = Name("area", kind.Belongs is Belongs.Area, context.OnlyArea);
-        var head = new Head(Id(at), at, unit, area, Text("by", MaxName), Text("note", MaxNote), Voids(), Typed(), Confirmed());
+        var head = new Head(Id(at), at, unit, area, Text("by", MaxName, isName: true), Text("note", MaxNote, isName: false), Voids(), Typed(), Confirmed());
+        if (faults.Count == 0 && !head.Confirmed.Contains("at") && FarTimes.Ask(at, !Present("at", out _), context) is { } question) faults.Add(question);
         return head;
     }
 
@@ -33,12 +34,17 @@ internal sealed class EnvelopeReader(JsonElement line, KindSpec kind, EntryConte
     {
         if (!Present("at", out var value))
         {
-            if (context.Now is not null) return context.Now();
+            if (context.Now?.Invoke() is { } now)
+            {
+                if (EntryTime.IsTaken(now)) return now;
+                Bad("at", $"The time that is meant where none is told is {EntryTime.Write(now)}.", $"Set the clock of this machine right, or say when it was, {EntryTime.Years}.");
+                return default;
+            }
             faults.Add(new(FaultCodes.Missing, "at", "The entry does not say when it happened.", "Add \"at\": like 2026-05-03T10:30:00+01:00."));
             return default;
         }
-        if (value.ValueKind == JsonValueKind.String && EntryTime.TryRead(value.GetString()!, out var at)) return at;
-        Bad("at", $"{Spelling.Clip(value.GetRawText())} is not a time with its offset.", "Write it like 2026-05-03T10:30:00+01:00 or 2026-05-03T09:30:00Z, between the years 1900 and 2200.");
+        if (value.ValueKind == JsonValueKind.String && EntryTime.TryReadAnyYear(value.GetString()!, out var at) && (context.IsStored || EntryTime.IsTaken(at))) return at;
+        Bad("at", $"{Spelling.Clip(value.GetRawText())} is not a time with its offset.", $"Write it like 2026-05-03T10:30:00+01:00 or 2026-05-03T09:30:00Z, {EntryTime.Years}.");
         return default;
     }
 
@@ -70,7 +76,7 @@ internal sealed class EnvelopeReader(JsonElement line, KindSpec kind, EntryConte
 
     private string? Name(string field, bool needed, Func<string?>? only)
     {
-        var given = Text(field, MaxName);
+        var given = Text(field, MaxName, isName: true);
         if (given is not null || !needed) return given;
         if (Present(field, out _)) return null;          // given, but bad: already said
         if (only?.Invoke() is { } name) return name;
@@ -78,13 +84,19 @@ internal sealed class EnvelopeReader(JsonElement line, KindSpec kind, EntryConte
         return null;
     }
 
-    private string? Text(string field, int longest)
+    private string? Text(string field, int longest, bool isName)
     {
         if (!Present(field, out var value)) return null;
         if (value.ValueKind == JsonValueKind.String)
         {
+            if (context.IsStored) return value.GetString()!;
             var text = value.GetString()!.Trim();
-            if (text.Length > 0 && text.Length <= longest && !text.Any(c => char.IsControl(c) && c is not '\n' and not '\t')) return text;
+            if (text.Length > 0 && (isName ? TextSigns.Hidden(text) : TextSigns.Steering(text, lines: true)) is { } sign)
+            {
+                Bad(field, $"The text of {field} cannot be kept. {sign}", "Take that sign out.");
+                return null;
+            }
+            if (text.Length > 0 && text.Length <= longest) return text;
         }
         Bad(field, $"{Spelling.Clip(value.GetRawText())} is not a text of 1 to {longest} characters.", "Write a short text in quotes, or leave the field out.");
         return null;
@@ -98,7 +110,10 @@ internal sealed class EnvelopeReader(JsonElement line, KindSpec kind, EntryConte
         {
             foreach (var p in value.EnumerateObject())
             {
-                if (p.Value.ValueKind != JsonValueKind.String) Bad("typed", $"What was typed for {Spelling.Clip(p.Name)} is not a text.", "Write it in quotes, like {\"mm\":\"5/32 in\"}.");
+                if (p.Value.ValueKind == JsonValueKind.String && !context.IsStored
+                    && (TextSigns.Hidden(p.Name) ?? TextSigns.Steering(p.Value.GetString()!, lines: true)) is { } sign)
+                    Bad("typed", $"What was typed for {Spelling.Clip(p.Name)} cannot be kept. {sign}", "Take that sign out.");
+                else if (p.Value.ValueKind != JsonValueKind.String) Bad("typed", $"What was typed for {Spelling.Clip(p.Name)} is not a text.", "Write it in quotes, like {\"mm\":\"5/32 in\"}.");
                 else typed[p.Name] = p.Value.GetString()!;
             }
         }
@@ -130,10 +145,18 @@ public static class EntryTime
         "yyyy-MM-dd'T'HH:mm:ss'Z'", "yyyy-MM-dd'T'HH:mm'Z'", "yyyy-MM-dd'T'HH:mm:ss.FFFFFFF'Z'",
     ];
 
+    /// <summary>The years that are taken, in words.</summary>
+    internal const string Years = "between the years 1900 and 2200";
+
     /// <summary>Reads a time; false where it is none, has no offset, or lies outside the years 1900 to 2200.</summary>
-    public static bool TryRead(string text, out DateTimeOffset at) =>
-        DateTimeOffset.TryParseExact(text, Forms, CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal, out at)
-        && at.UtcDateTime.Year is >= 1900 and <= 2200;
+    public static bool TryRead(string text, out DateTimeOffset at) => TryReadAnyYear(text, out at) && IsTaken(at);
+
+    /// <summary>Reads a time of any year, as a book may hold it.</summary>
+    internal static bool TryReadAnyYear(string text, out DateTimeOffset at) =>
+        DateTimeOffset.TryParseExact(text, Forms, CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal, out at);
+
+    /// <summary>Whether an entry may be of that time: one of the years 1900 to 2200.</summary>
+    internal static bool IsTaken(DateTimeOffset at) => at.UtcDateTime.Year is >= 1900 and <= 2200;
 
     /// <summary>Writes a time with its offset, Z for none; fractions of a second only where there are some.</summary>
     public static string Write(DateTimeOffset at) => at.Offset == TimeSpan.Zero

@@ -5,28 +5,30 @@ using Closemown.Quantities;
 namespace Closemown.Entries;
 
 /// <summary>Reads the value of one field, and says what is wrong with it.</summary>
-/// <remarks>Where the list of confirmed fields is null, nobody is asked about implausible values.</remarks>
+/// <remarks>Where there is no input to be asked about, the value comes out of a book: no limit holds, only its form.</remarks>
 internal static class FieldReader
 {
     private const int MaxItems = 1000;
     private const int MaxText = 2000;
 
-    public static object? Read(KindSpec kind, FieldSpec f, JsonElement value, IReadOnlyList<string>? confirmed, List<EntryFault> faults)
+    public static object? Read(KindSpec kind, FieldSpec f, JsonElement value, Asked? input, List<EntryFault> faults)
     {
         var before = faults.Count;
         var read = f.Form switch
         {
-            FieldForm.Number or FieldForm.Whole or FieldForm.HalfSteps => Number(kind, f, value, confirmed, faults),
+            FieldForm.Number or FieldForm.Whole or FieldForm.HalfSteps => Number(kind, f, value, input, faults),
             FieldForm.Flag => value.ValueKind is JsonValueKind.True or JsonValueKind.False ? value.GetBoolean() : Fail(f, value, faults, "true or false"),
             FieldForm.Word => Word(f, value, faults),
-            FieldForm.Text => Text(f, value, faults),
+            FieldForm.Text => Text(f, value, input, faults),
             FieldForm.Date => Date(f, value, faults),
-            FieldForm.Words => List(f, value, faults, (e, x) => Word(f, e, x) as string),
-            FieldForm.Texts => value.ValueKind == JsonValueKind.String ? Text(f, value, faults) is string one ? new[] { one } : null : List(f, value, faults, (e, x) => Text(f, e, x) as string),
-            FieldForm.Dates => List(f, value, faults, (e, x) => Date(f, e, x) as string),
-            FieldForm.Numbers => Numbers(kind, f, value, confirmed, faults),
-            FieldForm.NumberOrNumbers => value.ValueKind == JsonValueKind.Array ? Numbers(kind, f, value, confirmed, faults) : Number(kind, f, value, confirmed, faults),
-            FieldForm.GoNoGo => Feeler(kind, f, value, confirmed, faults),
+            FieldForm.Words => List(f, value, input, faults, (e, x) => Word(f, e, x) as string),
+            FieldForm.Texts => value.ValueKind == JsonValueKind.String
+                ? Text(f, value, input, faults) is string one ? new[] { one } : null
+                : List(f, value, input, faults, (e, x) => Text(f, e, input, x) as string),
+            FieldForm.Dates => List(f, value, input, faults, (e, x) => Date(f, e, x) as string),
+            FieldForm.Numbers => Numbers(kind, f, value, input, faults),
+            FieldForm.NumberOrNumbers => value.ValueKind == JsonValueKind.Array ? Numbers(kind, f, value, input, faults) : Number(kind, f, value, input, faults),
+            FieldForm.GoNoGo => Feeler(kind, f, value, input, faults),
             FieldForm.Priors => Priors(f, value, faults),
             _ => throw new InvalidOperationException($"Bug in FieldReader: form {f.Form}."),
         };
@@ -39,18 +41,18 @@ internal static class FieldReader
         return null;
     }
 
-    private static object? Number(KindSpec kind, FieldSpec f, JsonElement value, IReadOnlyList<string>? confirmed, List<EntryFault> faults)
+    private static object? Number(KindSpec kind, FieldSpec f, JsonElement value, Asked? input, List<EntryFault> faults)
     {
         if (value.ValueKind != JsonValueKind.Number || !value.TryGetDouble(out var x) || !double.IsFinite(x)) return Fail(f, value, faults, "a number");
         if (f.Form == FieldForm.Whole && x != Math.Floor(x)) return Fail(f, value, faults, "a whole number");
         if (f.Form == FieldForm.HalfSteps && x * 2 != Math.Floor(x * 2)) return Fail(f, value, faults, "a whole or half number of steps");
-        if (x < f.Low || x > f.High)
+        if (input is not null && (x < f.Low || x > f.High))
         {
             faults.Add(new(FaultCodes.BadValue, f.Name, $"{EntryReader.Invariant(x)} is outside {EntryReader.Invariant(f.Low)} to {EntryReader.Invariant(f.High)}.",
                 $"{f.Name} is {f.Help}: check the number and its unit."));
             return null;
         }
-        if (confirmed is not null && !confirmed.Contains(f.Name)) AskSlip(kind, f, x, faults);
+        if (input?.Asks(f.Name) == true) AskSlip(kind, f, x, faults);
         return x == 0 ? 0.0 : x;                 // no minus zero: it would print as another text
     }
 
@@ -79,9 +81,18 @@ internal static class FieldReader
         return Fail(f, value, faults, "one of " + string.Join(", ", f.Words));
     }
 
-    private static object? Text(FieldSpec f, JsonElement value, List<EntryFault> faults)
+    private static object? Text(FieldSpec f, JsonElement value, Asked? input, List<EntryFault> faults)
     {
-        if (value.ValueKind == JsonValueKind.String && value.GetString() is { Length: > 0 and <= MaxText } text) return text;
+        if (value.ValueKind == JsonValueKind.String && value.GetString() is { } text)
+        {
+            if (input is null) return text;
+            if (TextSigns.Steering(text, lines: true) is { } steering)
+            {
+                faults.Add(new(FaultCodes.BadValue, f.Name, $"The text of {f.Name} cannot be kept. {steering}", "Take that sign out."));
+                return null;
+            }
+            if (text.Length is > 0 and <= MaxText) return text;
+        }
         return Fail(f, value, faults, $"a text of 1 to {MaxText} characters");
     }
 
@@ -92,9 +103,10 @@ internal static class FieldReader
         return Fail(f, value, faults, "a date like 2026-05-03");
     }
 
-    private static object? List(FieldSpec f, JsonElement value, List<EntryFault> faults, Func<JsonElement, List<EntryFault>, string?> one)
+    private static object? List(FieldSpec f, JsonElement value, Asked? input, List<EntryFault> faults, Func<JsonElement, List<EntryFault>, string?> one)
     {
-        if (value.ValueKind != JsonValueKind.Array || value.GetArrayLength() is 0 or > MaxItems) return Fail(f, value, faults, $"a list of 1 to {MaxItems} texts");
+        if (value.ValueKind != JsonValueKind.Array || value.GetArrayLength() == 0 || (input is not null && value.GetArrayLength() > MaxItems))
+            return Fail(f, value, faults, $"a list of 1 to {MaxItems} texts");
         var items = new List<string>();
         foreach (var e in value.EnumerateArray())
         {
@@ -104,21 +116,22 @@ internal static class FieldReader
         return items.ToArray();
     }
 
-    private static object? Numbers(KindSpec kind, FieldSpec f, JsonElement value, IReadOnlyList<string>? confirmed, List<EntryFault> faults)
+    private static object? Numbers(KindSpec kind, FieldSpec f, JsonElement value, Asked? input, List<EntryFault> faults)
     {
-        if (value.ValueKind != JsonValueKind.Array || value.GetArrayLength() is 0 or > MaxItems || (f.Count > 0 && value.GetArrayLength() != f.Count))
+        if (value.ValueKind != JsonValueKind.Array || value.GetArrayLength() == 0 || (input is not null && value.GetArrayLength() > MaxItems)
+            || (f.Count > 0 && value.GetArrayLength() != f.Count))
             return Fail(f, value, faults, f.Count > 0 ? $"a list of {f.Count} numbers" : $"a list of 1 to {MaxItems} numbers");
         var items = new List<double>();
         foreach (var e in value.EnumerateArray())
         {
-            if (Number(kind, f, e, confirmed, faults) is not double x) return null;
+            if (Number(kind, f, e, input, faults) is not double x) return null;
             items.Add(x);
         }
         if (f.Count > 1 && !items.SequenceEqual(items.Order()) && f.Name != "edgeAtMm") return Fail(f, value, faults, "a list from small to large");
         return items.ToArray();
     }
 
-    private static object? Feeler(KindSpec kind, FieldSpec f, JsonElement value, IReadOnlyList<string>? confirmed, List<EntryFault> faults)
+    private static object? Feeler(KindSpec kind, FieldSpec f, JsonElement value, Asked? input, List<EntryFault> faults)
     {
         if (value.ValueKind != JsonValueKind.Object) return Fail(f, value, faults, "an object like {\"goUm\":30,\"noGoUm\":50}");
         double?[] limits = [null, null];
@@ -126,7 +139,7 @@ internal static class FieldReader
         for (var i = 0; i < 2; i++)
         {
             if (!value.TryGetProperty(names[i], out var v) || v.ValueKind == JsonValueKind.Null) continue;
-            if (Number(kind, f with { Name = $"{f.Name}.{names[i]}", Form = FieldForm.Number }, v, confirmed, faults) is not double x) return null;
+            if (Number(kind, f with { Name = $"{f.Name}.{names[i]}", Form = FieldForm.Number }, v, input, faults) is not double x) return null;
             limits[i] = x;
         }
         if (limits is [null, null]) return Fail(f, value, faults, "an object with goUm, noGoUm or both");

@@ -45,6 +45,9 @@ public interface IWorkshop
     /// <param name="stop">Ends the wait for others.</param>
     Task<ImportTold> Import(string lines, bool preview, CancellationToken stop = default);
 
+    /// <summary>What every page says first, where it rests on the sound part of a damaged book; null where the book is whole.</summary>
+    string? Warning { get; }
+
     /// <summary>The number of the last entry; weather has none.</summary>
     long Sequence { get; }
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Closemown.Quantities;
 
 namespace Closemown.Pages;
@@ -23,6 +24,26 @@ public sealed record VisitorLook(WritingStyle WritingStyle)
 
     /// <summary>Where the person stands at the bench: <see cref="Behind"/>, <see cref="InFront"/> or <see cref="UpsideDown"/>.</summary>
     public string Stand { get; init; } = Behind;
+
+    /// <summary>The longest name of who enters, in characters, as the envelope of an entry has it.</summary>
+    public const int LongestBy = 80;
+
+    /// <summary>Who enters at this device, kept on each entry as <c>by</c>: chosen at /look, else what the device was called at pairing; null for nobody named.</summary>
+    public string? By { get; init; }
+
+    /// <summary>A name as an entry may have it: without controls and marks of direction; null where nothing is left.</summary>
+    public static string? Named(string? told)
+    {
+        var kept = new System.Text.StringBuilder();
+        foreach (var rune in (told ?? "").EnumerateRunes())
+        {
+            var plain = System.Text.Rune.GetUnicodeCategory(rune) is not (UnicodeCategory.Control or UnicodeCategory.Format
+                or UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator or UnicodeCategory.OtherNotAssigned);
+            if (plain && rune != System.Text.Rune.ReplacementChar && kept.Length + rune.Utf16SequenceLength <= LongestBy) kept.Append(rune);
+        }
+        var name = kept.ToString().Trim();
+        return name.Length == 0 ? null : name;
+    }
 
     /// <summary>What is chosen for a field of <see cref="LookChoices"/>.</summary>
     public string Of(string field) => field switch

@@ -15,9 +15,22 @@ public static class PipeLoop
         while (lines.Next(out var line, out var fault))
         {
             if (fault is null && string.IsNullOrWhiteSpace(line)) continue;
-            output.Write(fault is null ? conversation.Say(line!) : Conversation.Text(Conversation.Refused([fault])));
+            output.Write(fault is null ? Answer(conversation, line!) : Conversation.Text(Conversation.Refused([fault])));
             output.Write('\n');
             output.Flush();
+        }
+    }
+
+    /// <summary>The answer to a line; a book that fails is an answer too, and whoever writes to it may go on once the trouble is over.</summary>
+    private static string Answer(Conversation conversation, string line)
+    {
+        try
+        {
+            return conversation.Say(line);
+        }
+        catch (BookException e)
+        {
+            return Conversation.Text(Conversation.Refused(e, line));
         }
     }
 

@@ -81,6 +81,12 @@ public readonly record struct Length
     /// <summary>What the person should be told about how the text was taken, or null: that a mil is a thousandth of an inch.</summary>
     public string? Note { get; }
 
+    /// <summary>How a unit is written behind a number.</summary>
+    public static string Symbol(LengthUnit unit) => Units[unit].Shown;
+
+    /// <summary>The length in a unit.</summary>
+    public double In(LengthUnit unit) => Units[unit].FromBase(Exact.Of(Mm)).ToDouble();
+
     /// <summary>Reads a length. Never throws.</summary>
     /// <param name="text">What was typed.</param>
     /// <param name="style">The person's way of writing.</param>

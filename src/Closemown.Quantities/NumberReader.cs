@@ -69,7 +69,7 @@ internal ref struct NumberReader(string text, int start, char decimalSign)
             return TryFraction(begin, out value, out fault);
         }
 
-        if (_text[At] != decimalSign)
+        if (_text[At] != decimalSign && !IsPlainPoint(whole))
         {
             fault = WrongSign(begin);
             return false;
@@ -219,6 +219,17 @@ internal ref struct NumberReader(string text, int start, char decimalSign)
         FractionOf = lower;
         value = Exact.Of(upper, lower);
         return true;
+    }
+
+    /// <summary>Whether a point in a comma style can only be a decimal sign: thousands have one to three figures before it and three after.</summary>
+    private readonly bool IsPlainPoint(int whole)
+    {
+        if (_text[At] != '.')
+            return false;
+        int after = 0;
+        while (DigitAt(At + 1 + after))
+            after++;
+        return after != 3 || whole is 0 or > 3 || _text[At - whole] == '0';
     }
 
     private ParseFault WrongSign(int begin)

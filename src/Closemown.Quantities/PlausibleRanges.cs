@@ -12,6 +12,8 @@ public static class PlausibleRanges
         "What matters at the nip is 0.001 to 0.002 in (25 to 51 µm), "
         + "and a 1 mm thread with 14 detents and a lever of 0.25 gives 17.9 µm a click.";
 
+    private const string OneGo = "Steps are turned at most two a side, side by side in turn, and felt between.";
+
     private static readonly Dictionary<string, PlausibleRange> Table = Collect();
 
     /// <summary>All ranges; the key is <c>kind.field</c> as in an entry, <c>unit.clickUm</c>.</summary>
@@ -21,6 +23,24 @@ public static class PlausibleRanges
     /// <param name="kind">The entry's kind: <c>unit</c>, <c>mow</c>.</param>
     /// <param name="field">The field's name: <c>clickUm</c>, <c>hours</c>.</param>
     public static PlausibleRange? Find(string kind, string field) => Table.GetValueOrDefault(kind + "." + field);
+
+    /// <summary>Narrower ranges of single fields, for what is entered by hand: what was kept or comes from another book or a weather station
+    /// is not asked about again.</summary>
+    public static IReadOnlyDictionary<string, PlausibleRange> ByHand { get; } = new Dictionary<string, PlausibleRange>(StringComparer.Ordinal)
+    {
+        // Two steps a side in turn, then feel: three at once is near it, more is not.
+        ["clicks.left"] = new(-3, 3, "", "the number of clicks at once at the left", OneGo, TenTimes, TurnsOrClicks),
+        ["clicks.right"] = new(-3, 3, "", "the number of clicks at once at the right", OneGo, TenTimes, TurnsOrClicks),
+        ["water.mm"] = new(0.2, 40, "mm", "the water given at once", null, CmOrMm, InchOrMm),
+        ["feed.nGm2"] = new(0.05, 10, "g/m²", "the nitrogen given at once", null, TenTimes),
+        ["work.kgM2"] = new(0.05, 6, "kg/m²", "the dressing given at once", null, TenTimes),
+        ["weather.tMinC"] = new(-25, 42, "°C", "the day's least temperature", null, FahrenheitOrCelsius),
+        ["weather.tMaxC"] = new(-25, 42, "°C", "the day's greatest temperature", null, FahrenheitOrCelsius),
+        ["weather.tMeanC"] = new(-25, 42, "°C", "the day's mean temperature", null, FahrenheitOrCelsius),
+    };
+
+    /// <summary>The range of a field that is entered by hand: the narrower one where there is one.</summary>
+    public static PlausibleRange? FindByHand(string kind, string field) => ByHand.GetValueOrDefault(kind + "." + field) ?? Find(kind, field);
 
     // Plain calls, not tables of tuples: this is read at the first entry, and start-up counts.
     private static Dictionary<string, PlausibleRange> Collect()
@@ -75,9 +95,10 @@ public static class PlausibleRanges
         to["feeler.noGoUm"] = new(5, 1000, "µm", "the feeler blade that does not go in", null, UmOrMm, UmOrThou, TenTimes);
         to["gauge.leftMm"] = new(1, 40, "mm", "the height at the left", null, InchOrMm, TenTimes);
         to["gauge.rightMm"] = new(1, 40, "mm", "the height at the right", null, InchOrMm, TenTimes);
-        to["canopy.mm"] = new(2, 60, "mm", "the standing height", null, InchOrMm, CmOrMm);
+        // Turf cut very low has spots below its cut; what is odd for one area is asked where its entries are at hand.
+        to["canopy.mm"] = new(1, 60, "mm", "the standing height", null, InchOrMm, CmOrMm);
         to["canopy.lowMm"] = new(1, 60, "mm", "the least standing height", null, InchOrMm, CmOrMm);
-        to["canopy.highMm"] = new(2, 60, "mm", "the greatest standing height", null, InchOrMm, CmOrMm);
+        to["canopy.highMm"] = new(1, 60, "mm", "the greatest standing height", null, InchOrMm, CmOrMm);
         to["canopy.stepMm"] = new(0.05, 5, "mm", "the step of the scale", null, InchOrMm, TenTimes);
         to["look.scalpPct"] = new(0, 100, "%", "the scalped share", null);
         to["look.thatchMm"] = new(0, 60, "mm", "the thatch", null, CmOrMm);
@@ -122,9 +143,9 @@ public static class PlausibleRanges
 
     private static void AddWeather(Dictionary<string, PlausibleRange> to)
     {
-        to["weather.tMinC"] = new(-40, 55, "°C", "the day's least temperature", null, FahrenheitOrCelsius);
-        to["weather.tMaxC"] = new(-40, 55, "°C", "the day's greatest temperature", null, FahrenheitOrCelsius);
-        to["weather.tMeanC"] = new(-40, 55, "°C", "the day's mean temperature", null, FahrenheitOrCelsius);
+        to["weather.tMinC"] = new(-40, 50, "°C", "the day's least temperature", null, FahrenheitOrCelsius);
+        to["weather.tMaxC"] = new(-40, 50, "°C", "the day's greatest temperature", null, FahrenheitOrCelsius);
+        to["weather.tMeanC"] = new(-40, 50, "°C", "the day's mean temperature", null, FahrenheitOrCelsius);
         to["weather.dewC"] = new(-40, 35, "°C", "the dew point", null, FahrenheitOrCelsius);
         foreach (string field in new[] { "rhPct", "rhMinPct", "rhMaxPct" })
             to["weather." + field] = new(1, 100, "%", "the relative humidity", null);

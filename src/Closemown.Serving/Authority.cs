@@ -5,7 +5,7 @@ using System.Text;
 
 namespace Closemown.Serving;
 
-/// <summary>This machine's own certificate authority: made once, trusted by the person's own devices, and only for names and addresses of a private network.</summary>
+/// <summary>This machine's own certificate authority: made once, trusted by the person's own devices, and only for this machine's names and addresses.</summary>
 public sealed class Authority : IDisposable
 {
     /// <summary>How long the authority holds.</summary>
@@ -18,8 +18,16 @@ public sealed class Authority : IDisposable
     private static readonly TimeSpan Before = TimeSpan.FromDays(1);
     private static readonly OidCollection ServerOnly = [new("1.3.6.1.5.5.7.3.1")];
     private readonly IReadOnlyList<string> names;
+    private readonly IReadOnlyList<IPNetwork> networks;
 
-    private Authority(X509Certificate2 certificate) => (Certificate, names) = (certificate, NameLimits.NamesOf(certificate));
+    private Authority(X509Certificate2 certificate, AuthorityNews news)
+    {
+        (Certificate, News) = (certificate, news);
+        (names, networks) = (NameLimits.NamesOf(certificate), NameLimits.NetworksOf(certificate));
+    }
+
+    /// <summary>Whether it was made anew, and why: then each device must trust the new one.</summary>
+    public AuthorityNews News { get; }
 
     /// <summary>Its certificate, with its key.</summary>
     public X509Certificate2 Certificate { get; }
@@ -30,13 +38,18 @@ public sealed class Authority : IDisposable
     /// <summary>SHA-256 of the certificate, to be compared by eye: pairs of hexadecimal digits.</summary>
     public string Fingerprint => string.Join(':', Certificate.GetCertHash(HashAlgorithmName.SHA256).Select(b => b.ToString("X2", System.Globalization.CultureInfo.InvariantCulture)));
 
-    /// <summary>Opens the authority in a folder, making it where there is none or where it ends within a leaf's life.</summary>
+    /// <summary>
+    /// Opens the authority in a folder. Made where there is none; made anew where it ends within a leaf's life, may speak for others than this
+    /// machine, or may not speak for an address that is served at.
+    /// </summary>
     /// <param name="folder">The folder of <c>authority.key</c> (mode 0600) and <c>authority.crt</c>.</param>
     /// <param name="hostName">This machine's name.</param>
+    /// <param name="addresses">The addresses of this machine that are served at.</param>
     /// <param name="now">The time.</param>
     /// <exception cref="IOException">The files are there and cannot be read as an authority.</exception>
-    public static Authority Open(string folder, string hostName, DateTimeOffset now) => PrivateFile.Alone(folder, () =>
+    public static Authority Open(string folder, string hostName, IReadOnlyList<IPAddress> addresses, DateTimeOffset now) => PrivateFile.Alone(folder, () =>
     {
+        var news = AuthorityNews.None;
         var (keyPath, certificatePath) = (Path.Combine(folder, "authority.key"), Path.Combine(folder, "authority.crt"));
         if (File.Exists(keyPath) && File.Exists(certificatePath))
         {
@@ -44,7 +57,8 @@ public sealed class Authority : IDisposable
             try
             {
                 var kept = X509Certificate2.CreateFromPemFile(certificatePath, keyPath);
-                if (kept.NotAfter.ToUniversalTime() > (now + LeafLife).UtcDateTime) return new Authority(kept);
+                news = Trouble(kept, addresses, now);
+                if (news == AuthorityNews.None) return new Authority(kept, news);
                 kept.Dispose();
             }
             catch (CryptographicException e)
@@ -53,10 +67,10 @@ public sealed class Authority : IDisposable
             }
         }
         using var key = ECDsa.Create(ECCurve.NamedCurves.nistP256);
-        var made = Make(key, hostName, now);
+        var made = Make(key, hostName, addresses, now);
         PrivateFile.Write(keyPath, Encoding.ASCII.GetBytes(key.ExportPkcs8PrivateKeyPem() + "\n"));
         PrivateFile.Write(certificatePath, Encoding.ASCII.GetBytes(made.ExportCertificatePem() + "\n"));
-        return new Authority(made);
+        return new Authority(made, news);
     });
 
     /// <summary>Makes a certificate for the server; its key is in memory only.</summary>
@@ -69,7 +83,7 @@ public sealed class Authority : IDisposable
         var request = new CertificateRequest("CN=Closemown", key, HashAlgorithmName.SHA256);
         var alternatives = new SubjectAlternativeNameBuilder();
         foreach (var host in hosts.Where(h => NameLimits.Permits(names, h)).Distinct(StringComparer.OrdinalIgnoreCase)) alternatives.AddDnsName(host);
-        foreach (var address in addresses.Where(NameLimits.Permits).Distinct()) alternatives.AddIpAddress(address);
+        foreach (var address in addresses.Where(a => NameLimits.Permits(networks, a)).Distinct()) alternatives.AddIpAddress(address);
         request.CertificateExtensions.Add(new X509BasicConstraintsExtension(false, false, 0, critical: true));
         request.CertificateExtensions.Add(new X509KeyUsageExtension(X509KeyUsageFlags.DigitalSignature, critical: true));
         request.CertificateExtensions.Add(new X509EnhancedKeyUsageExtension(ServerOnly, critical: false));
@@ -85,15 +99,23 @@ public sealed class Authority : IDisposable
 
     public void Dispose() => Certificate.Dispose();
 
-    private static X509Certificate2 Make(ECDsa key, string hostName, DateTimeOffset now)
+    private static AuthorityNews Trouble(X509Certificate2 kept, IReadOnlyList<IPAddress> addresses, DateTimeOffset now)
     {
-        string[] names = [.. LanNames.Of(hostName), "local", "localhost"];
+        if (NameLimits.IsBroad(kept)) return AuthorityNews.WasBroad;
+        if (kept.NotAfter.ToUniversalTime() <= (now + LeafLife).UtcDateTime) return AuthorityNews.Ended;
+        var networks = NameLimits.NetworksOf(kept);
+        return addresses.All(a => NameLimits.Permits(networks, a)) ? AuthorityNews.None : AuthorityNews.OtherAddress;
+    }
+
+    private static X509Certificate2 Make(ECDsa key, string hostName, IReadOnlyList<IPAddress> addresses, DateTimeOffset now)
+    {
+        string[] names = [.. LanNames.Of(hostName), "localhost"];
         var request = new CertificateRequest($"CN=Closemown on {LanNames.Plain(hostName)}", key, HashAlgorithmName.SHA256);
         request.CertificateExtensions.Add(new X509BasicConstraintsExtension(certificateAuthority: true, hasPathLengthConstraint: true, pathLengthConstraint: 0, critical: true));
         request.CertificateExtensions.Add(new X509KeyUsageExtension(X509KeyUsageFlags.KeyCertSign | X509KeyUsageFlags.CrlSign, critical: true));
         request.CertificateExtensions.Add(new X509EnhancedKeyUsageExtension(ServerOnly, critical: false));
         request.CertificateExtensions.Add(new X509SubjectKeyIdentifierExtension(request.PublicKey, critical: false));
-        request.CertificateExtensions.Add(NameLimits.Make(names.Distinct(StringComparer.OrdinalIgnoreCase)));
+        request.CertificateExtensions.Add(NameLimits.Make(names.Distinct(StringComparer.OrdinalIgnoreCase), addresses));
         return request.CreateSelfSigned(now - Before, now + Life);
     }
 
@@ -103,4 +125,20 @@ public sealed class Authority : IDisposable
         serial[0] = (byte)(serial[0] & 0x7F | 0x40);       // positive, and without a leading zero
         return serial;
     }
+}
+
+/// <summary>Why an authority was made anew.</summary>
+public enum AuthorityNews
+{
+    /// <summary>It was not, or there was none before.</summary>
+    None,
+
+    /// <summary>The one before came to its end.</summary>
+    Ended,
+
+    /// <summary>The one before could speak for others than this machine.</summary>
+    WasBroad,
+
+    /// <summary>This machine has an address now that the one before may not speak for.</summary>
+    OtherAddress,
 }

@@ -70,6 +70,14 @@ public sealed class DeviceList(string folder, TimeProvider time)
         return found;
     }
 
+    /// <summary>Whether a device is still among them.</summary>
+    /// <exception cref="IOException">The file is there and cannot be read.</exception>
+    public bool Has(Device device)
+    {
+        ArgumentNullException.ThrowIfNull(device);
+        return All().Any(d => d.Token == device.Token);
+    }
+
     /// <summary>Notes that a device came, at most every ten minutes.</summary>
     public void Saw(Device device)
     {

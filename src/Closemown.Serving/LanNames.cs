@@ -18,14 +18,15 @@ public static class LanNames
     /// <summary>The names: the machine's own, and the same under .local.</summary>
     public static IReadOnlyList<string> Of(string hostName) => [Plain(hostName), Plain(hostName) + ".local"];
 
-    /// <summary>The IPv4 addresses of this machine's running network interfaces that are no one's on the internet.</summary>
+    /// <summary>The IPv4 addresses of this machine's running network interfaces that are of a private network.</summary>
+    /// <remarks>Not those that a carrier's customers share (100.64.0.0/10, RFC 6598): strangers may be behind them.</remarks>
     public static IReadOnlyList<IPAddress> Addresses() =>
     [
         .. NetworkInterface.GetAllNetworkInterfaces()
             .Where(i => i.OperationalStatus == OperationalStatus.Up && i.NetworkInterfaceType is not NetworkInterfaceType.Loopback)
             .SelectMany(i => i.GetIPProperties().UnicastAddresses)
             .Select(a => a.Address)
-            .Where(a => a.AddressFamily == AddressFamily.InterNetwork && NameLimits.Permits(a))
+            .Where(a => a.AddressFamily == AddressFamily.InterNetwork && NameLimits.IsPrivate(a))
             .Distinct(),
     ];
 }

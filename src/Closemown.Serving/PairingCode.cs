@@ -19,9 +19,12 @@ public enum PairingOutcome
 
     /// <summary>Too many wrong ones: a new code must be asked for at the machine.</summary>
     Locked,
+
+    /// <summary>Too many wrong ones from this address: the code holds for others still.</summary>
+    LockedHere,
 }
 
-/// <summary>The code with which one device is let in: asked for at the machine, eight digits, ten minutes, one use, five wrong tries in all.</summary>
+/// <summary>The code with which one device is let in: asked for at the machine, eight digits, ten minutes, one use, four wrong tries an address and twenty in all.</summary>
 /// <remarks>
 /// Kept in <c>pairing.json</c> (mode 0600) as a salted SHA-256, so that the command that makes one and the server that checks it may be two processes. The digest
 /// hides a code from a glance, not from one who may read the file: that is its owner, who may ask for a code anyway.
@@ -34,7 +37,10 @@ public sealed class PairingCode(string folder, TimeProvider time)
     public const int Digits = 8;
 
     /// <summary>Wrong tries, over all devices, after which no code is taken.</summary>
-    public const int MostWrong = 5;
+    public const int MostWrong = 20;
+
+    /// <summary>Wrong tries from one address, after which none is taken from it: whoever guesses shuts themselves out before the others.</summary>
+    public const int MostWrongAnAddress = 4;
 
     /// <summary>How long a code holds.</summary>
     public static readonly TimeSpan Life = TimeSpan.FromMinutes(10);
@@ -46,12 +52,14 @@ public sealed class PairingCode(string folder, TimeProvider time)
     {
         var code = RandomNumberGenerator.GetInt32(0, 100_000_000).ToString("D8", CultureInfo.InvariantCulture);
         var salt = Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(16));
-        Keep(new PairingFile(salt, Digest(salt, code), time.GetUtcNow() + Life, 0));
+        Keep(new PairingFile(salt, Digest(salt, code), time.GetUtcNow() + Life, 0, null));
         return code;
     });
 
     /// <summary>Tries a code; whatever is no digit in it is passed over.</summary>
-    public PairingOutcome Try(string? typed) => PrivateFile.Alone(folder, () =>
+    /// <param name="typed">What was typed.</param>
+    /// <param name="address">Where it comes from.</param>
+    public PairingOutcome Try(string? typed, string address) => PrivateFile.Alone(folder, () =>
     {
         if (Read() is not { } held) return PairingOutcome.None;
         if (held.Wrong >= MostWrong) return PairingOutcome.Locked;
@@ -60,14 +68,17 @@ public sealed class PairingCode(string folder, TimeProvider time)
             File.Delete(path);
             return PairingOutcome.None;
         }
+        var wrongHere = held.WrongFrom?.GetValueOrDefault(address) ?? 0;
+        if (wrongHere >= MostWrongAnAddress) return PairingOutcome.LockedHere;
         var digits = string.Concat((typed ?? "").Where(char.IsAsciiDigit).Take(Digits + 1));
         if (CryptographicOperations.FixedTimeEquals(Encoding.ASCII.GetBytes(Digest(held.Salt, digits)), Encoding.ASCII.GetBytes(held.Digest)))
         {
             File.Delete(path);
             return PairingOutcome.Right;
         }
-        Keep(held with { Wrong = held.Wrong + 1 });
-        return held.Wrong + 1 >= MostWrong ? PairingOutcome.Locked : PairingOutcome.Wrong;
+        Keep(held with { Wrong = held.Wrong + 1, WrongFrom = new(held.WrongFrom ?? []) { [address] = wrongHere + 1 } });
+        if (held.Wrong + 1 >= MostWrong) return PairingOutcome.Locked;
+        return wrongHere + 1 >= MostWrongAnAddress ? PairingOutcome.LockedHere : PairingOutcome.Wrong;
     });
 
     /// <summary>Takes the code back.</summary>
@@ -95,4 +106,9 @@ public sealed class PairingCode(string folder, TimeProvider time)
 }
 
 /// <summary>What pairing.json holds.</summary>
-internal sealed record PairingFile(string Salt, string Digest, DateTimeOffset ExpiresAt, int Wrong);
+/// <param name="Salt">Salt of the digest.</param>
+/// <param name="Digest">SHA-256 of salt and code.</param>
+/// <param name="ExpiresAt">When it ends.</param>
+/// <param name="Wrong">Wrong tries in all.</param>
+/// <param name="WrongFrom">Wrong tries by address; null for none.</param>
+internal sealed record PairingFile(string Salt, string Digest, DateTimeOffset ExpiresAt, int Wrong, Dictionary<string, int>? WrongFrom);

@@ -37,6 +37,9 @@ public sealed record ServeOptions
     /// <summary>Time goes by the book, a minute after its last entry, as the pipe has it: for invented books.</summary>
     public bool TimeOfTheBook { get; init; }
 
+    /// <summary>Of a damaged book: answer from the entries before the damage, say so everywhere, and take none.</summary>
+    public bool SoundPart { get; init; }
+
     /// <summary>How the person called the program: commands to type next are said that way.</summary>
     public string Called { get; init; } = "closemown";
 

@@ -4,7 +4,7 @@ using Closemown.Entries;
 
 namespace Closemown.Typing;
 
-/// <summary>A civil day as people type it: "2026-05-01", "1 May", "May 1", "yesterday".</summary>
+/// <summary>A civil day as people type it: "2026-05-01", "1 May", "May 1", "yesterday", "fri".</summary>
 public static partial class DayTyped
 {
     private static readonly string[] Months = ["jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"];
@@ -13,7 +13,8 @@ public static partial class DayTyped
     /// <param name="words">The words.</param>
     /// <param name="at">The place.</param>
     /// <param name="today">The day it is.</param>
-    /// <param name="ahead">Whether a day without its year lies ahead; else it is past. A weekday alone is a day only ahead.</param>
+    /// <param name="ahead">Whether it lies ahead: a weekday is then the next to come, and a day without its year not past. Else a weekday is the last
+    /// one, today included, and a day without its year the one nearest today.</param>
     /// <param name="day">The day.</param>
     /// <returns>How many words it has; 0 for none.</returns>
     public static int Read(IReadOnlyList<string> words, int at, DateOnly today, bool ahead, out DateOnly day)
@@ -32,14 +33,14 @@ public static partial class DayTyped
             return 1;
         }
         if (word is "today") return 1;
-        if (word == "yesterday" || (word == "tomorrow" && ahead))
+        if (word is "yesterday" or "tomorrow")
         {
-            day = today.AddDays(ahead && word == "tomorrow" ? 1 : -1);
+            day = today.AddDays(word == "tomorrow" ? 1 : -1);
             return 1;
         }
-        if (ahead && WeekdayWords.Day(word) is { } weekday)
+        if (WeekdayWords.Day(word) is { } weekday && (ahead || word.Length >= 3))
         {
-            day = Enumerable.Range(1, 7).Select(today.AddDays).First(d => WeekdayWords.Names[((int)d.DayOfWeek + 6) % 7] == weekday);
+            day = Enumerable.Range(ahead ? 1 : 0, 7).Select(k => today.AddDays(ahead ? k : -k)).First(d => WeekdayWords.Names[((int)d.DayOfWeek + 6) % 7] == weekday);
             return 1;
         }
         return at + 1 < words.Count ? OfMonth(words, at, today, ahead, out day) : 0;
@@ -64,9 +65,9 @@ public static partial class DayTyped
             day = new DateOnly(year, month, d);
             return 3;
         }
-        // A year in which the day exists (29 February), nearest ahead or behind.
-        var years = Enumerable.Range(0, 9).Select(k => ahead ? today.Year + k : today.Year - k).Where(k => d <= DateTime.DaysInMonth(k, month));
-        day = years.Select(k => new DateOnly(k, month, d)).First(x => ahead ? x >= today : x <= today);
+        // Years in which the day exists (29 February).
+        var days = Enumerable.Range(-8, 17).Select(k => today.Year + k).Where(k => k is >= 1900 and <= 2200 && d <= DateTime.DaysInMonth(k, month)).Select(k => new DateOnly(k, month, d));
+        day = ahead ? days.Where(x => x >= today).DefaultIfEmpty(today).First() : days.MinBy(x => Math.Abs(x.DayNumber - today.DayNumber));
         return 2;
     }
 

@@ -86,7 +86,7 @@ public sealed class TypedEntry(KindSpec kind, WritingStyle style, BookNames? nam
     {
         foreach (var (name, typed) in values)
         {
-            if (typed.Number is not { } n || confirmed.Contains(name) || PlausibleRanges.Find(Kind.Name, name) is not { } range) continue;
+            if (typed.Number is not { } n || confirmed.Contains(name) || PlausibleRanges.FindByHand(Kind.Name, name) is not { } range) continue;
             if (UnitSlip.Check(n.Value, range, Style, n.LengthIn) is { } question) yield return (Kind.Fields[Kind.IndexOf(name)], typed, question);
         }
     }

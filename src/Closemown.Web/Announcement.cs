@@ -1,6 +1,7 @@
 using System.Text;
 using System.Text.Json.Nodes;
 using Closemown.Pipe;
+using Closemown.Serving;
 using QRCoder;
 
 namespace Closemown.Web;
@@ -26,6 +27,7 @@ internal static class Announcement
             }
             else
             {
+                foreach (var line in Renewed(network.News)) Line($"  {line}");
                 Line($"  A new device first learns to trust this machine: {door}");
                 Line("  Fingerprint (SHA-256) of its authority, to compare:");
                 Line($"  {network.Fingerprint[..47]}");
@@ -52,8 +54,22 @@ internal static class Announcement
             ["network"] = new JsonArray([.. server.NetworkAddresses.Select(a => (JsonNode)a)]),
             ["trust"] = new JsonArray([.. server.TrustAddresses.Select(a => (JsonNode)a)]),
             ["code"] = code,
+            ["authority"] = Renewed(server.Network?.News ?? AuthorityNews.None) is { Count: > 0 } news ? string.Join(' ', news) : null,
         },
     }) + "\n";
+
+    /// <summary>Why each device must trust this machine anew; empty where none must.</summary>
+    private static IReadOnlyList<string> Renewed(AuthorityNews news)
+    {
+        var why = news switch
+        {
+            AuthorityNews.WasBroad => "The authority that devices trusted so far could speak for more than this machine.",
+            AuthorityNews.OtherAddress => "This machine has another address, for which the authority that devices trusted so far may not speak.",
+            AuthorityNews.Ended => "The authority that devices trusted so far comes to its end.",
+            _ => null,
+        };
+        return why is null ? [] : [why, "A new one has taken its place: on each device take the old one off, and trust the new one. Pairing stays."];
+    }
 
     private static string Qr(string address)
     {

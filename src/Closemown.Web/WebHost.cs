@@ -1,4 +1,5 @@
 using Closemown.Pages;
+using Closemown.Pipe;
 using Closemown.Serving;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.Extensions.Logging.Console;
@@ -30,6 +31,8 @@ public static class WebHost
         AddLog(builder.Logging, options.Log);
         AddServices(builder.Services, options, time, workshop);
         var app = builder.Build();
+        var log = app.Services.GetRequiredService<ILoggerFactory>().CreateLogger("Closemown");
+        workshop.BugMet = bug => log.LogError("{Asked} {Where}", bug.Asked, BugFault.Trace(bug.Exception));
         Use(app, network, listening);
         Map(app, network);
         return new WebServer(app, options, workshop, network, listening);
@@ -42,6 +45,7 @@ public static class WebHost
         services.AddSingleton(time);
         services.AddSingleton(options.Limits);
         services.AddSingleton(workshop);
+        services.AddSingleton<EventStreams>();
         services.AddHttpContextAccessor();
         services.AddScoped(s => LookCookie.Read(s.GetRequiredService<IHttpContextAccessor>().HttpContext?.Request, VisitorStyle.Usual(options)));
         services.AddScoped(s => s.GetRequiredService<VisitorLook>().WritingStyle);
@@ -80,9 +84,12 @@ public static class WebHost
     /// <summary>The guards, in the order in which they look at a request; docs/decisions/0014 says why this one.</summary>
     private static void Use(WebApplication app, Network? network, Listening listening)
     {
+        app.Use(Caller.Answered);
         app.UseRequestLog();
         app.UseSafetyHeaders();
+        app.Use(HeadGuard.Invoke);
         app.Use(Unforeseen.Invoke);
+        app.Use(Nowhere.Invoke);
         app.Use(new HostGuard(network?.Hosts ?? []).Invoke);
         app.Use(CrossSiteGuard.Invoke);
         app.UseRateLimiter();

@@ -10,13 +10,16 @@ internal sealed partial class Inside(DateTimeOffset now) : IDisposable
 {
     private readonly string folder = Directory.CreateTempSubdirectory("closemown-test-").FullName;
 
+    /// <summary>The book's file.</summary>
+    public string Book => Path.Combine(folder, "book.closemown");
+
     public Ran Run(params string[] args)
     {
         using var output = new StringWriter();
         using var error = new StringWriter();
         string? Variable(string name) => name switch
         {
-            "CLOSEMOWN_BOOK" => Path.Combine(folder, "book.closemown"),
+            "CLOSEMOWN_BOOK" => Book,
             "CLOSEMOWN_SETTINGS" => Path.Combine(folder, "settings.json"),
             "HOME" => folder,
             _ => null,

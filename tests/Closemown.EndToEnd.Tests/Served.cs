@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Globalization;
 using System.Runtime.InteropServices;
 using System.Text.Json.Nodes;
 
@@ -30,6 +31,15 @@ public sealed class Served : IDisposable
         var line = process.StandardOutput.ReadLine();
         if (line is null) throw new InvalidOperationException($"It did not start: {process.StandardError.ReadToEnd()}");
         return new(process, JsonNode.Parse(line)!["serve"]!.AsObject());
+    }
+
+    /// <summary>Whether it ignores a signal, where the system tells (Linux: SigIgn, a bit for each signal from 1).</summary>
+    public bool Ignores(int signal)
+    {
+        var status = $"/proc/{process.Id}/status";
+        if (!File.Exists(status)) return false;
+        var ignored = File.ReadLines(status).First(l => l.StartsWith("SigIgn:", StringComparison.Ordinal)).Split('\t')[1];
+        return (ulong.Parse(ignored, NumberStyles.HexNumber, CultureInfo.InvariantCulture) >> (signal - 1) & 1) == 1;
     }
 
     /// <summary>Ends it by a signal.</summary>

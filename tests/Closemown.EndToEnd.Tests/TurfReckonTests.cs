@@ -17,6 +17,8 @@ public sealed class TurfReckonTests
     [InlineData("colour r=76 g=115 b=51", 0.534, 5e-4)]
     [InlineData("uniformity cans=6,8,10,12,8,10,10,8", 7.0 / 9, 1e-12)]       // by hand: (6 + 8)/2 over 72/8
     [InlineData("speed-slope up=9 down=14", 10.957, 1e-3)]
+    [InlineData("speed-slope up=2.05m down=390cm", 2.687395, 1e-6)]
+    [InlineData("uniformity cans=6mm,8mm,10mm,12mm,8mm,10mm,10,8", 7.0 / 9, 1e-12)]
     public void A_published_value_comes_out(string typed, double expected, double within)
     {
         using var bench = new Bench();
@@ -25,6 +27,28 @@ public sealed class TurfReckonTests
         Assert.Equal(typed.Split(' ')[0], (string)json["name"]!);
         Assert.NotEqual("", (string)json["source"]!);
         Assert.Null(json["outside"]);
+    }
+
+    [Theory]
+    [InlineData("up=2.05m down=3.9m", 2.687395, "m")]
+    [InlineData("up=9 down=14", 10.956522, "")]
+    [InlineData("up=9ft down=14ft", 10.956522, "ft")]
+    [InlineData("up=9 down=14ft", 10.956522, "ft")]
+    [InlineData("up=205cm down=3.9m", 268.7395, "cm")]
+    public void F28_A_roll_is_freed_of_its_slope_in_any_unit_of_length(string typed, double value, string unit)
+    {
+        using var inside = new Inside(new(2026, 5, 20, 10, 0, 0, TimeSpan.Zero));
+        var json = inside.Type($"reckon speed-slope {typed} --json").Json;
+        Assert.Equal((value, unit), (Math.Round((double)json["value"]!, unit == "cm" ? 4 : 6), (string)json["unit"]!));
+    }
+
+    [Fact]
+    public void F28_What_is_no_length_is_refused_with_its_name()
+    {
+        using var inside = new Inside(new(2026, 5, 20, 10, 0, 0, TimeSpan.Zero));
+        var ran = inside.Type("reckon speed-slope up=2.05m down=3.9kg");
+        Assert.Equal(1, ran.Exit);
+        Assert.Contains("down: ", ran.Error, StringComparison.Ordinal);
     }
 
     [Fact]

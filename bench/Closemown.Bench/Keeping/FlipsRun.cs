@@ -42,7 +42,7 @@ internal static class FlipsRun
         }
     }
 
-    private static IEnumerable<string> Written() => DemoBook.Entries.Take(25).Select(e => e.Json).Concat(Enumerable.Range(0, 6).Select(i =>
+    internal static IEnumerable<string> Written() => DemoBook.Entries.Take(25).Select(e => e.Json).Concat(Enumerable.Range(0, 6).Select(i =>
         $$"""{"v":1,"id":"019de28d-3c00-7000-8000-{{i:x12}}","at":"2026-05-03T18:0{{i}}:00+01:00","kind":"weather","area":"green","date":"2026-05-0{{1 + (i / 2)}}","tMaxC":{{14 + i}},"source":"station","forecast":{{(i % 2 == 0 ? "true" : "false")}}}"""));
 
     private static bool Found(string path)

@@ -8,6 +8,9 @@ internal static class KeepingRun
     {
         ["kills", ..] => KillsRun.Print(args[1..]),
         ["kills-child", ..] => KillsChild.Run(args[1], args[2..]),
+        ["flips", .. var more] when more.Contains("--answers") => AnswersRun.Print(more),
+        ["book-load", ..] => LoadRun.Print(args[1..]),
+        ["book-model", ..] => ModelRun.Print(args[1..]),
         ["flips", ..] => FlipsRun.Print(args[1..]),
         ["badlines", ..] => BadLinesRun.Print(args[1..]),
         ["weather", ..] => WeatherRun.Print(args[1..]),

@@ -35,7 +35,7 @@ public static class HeightSpeech
         if (question.CutMm is { } cut)
         {
             var sink = belief.SinkMm(question.Area);
-            yield return $"For a cut of {Mm(cut)}{(question.Area is { } area ? $" on {area}" : "")} the gauge should read {Mm(aim.Bench.LeftMm)}: it cuts {Mm(Math.Abs(sink.Mean))} {(sink.Mean >= 0 ? "below" : "above")} what the gauge reads, give or take {Mm(sink.Sd)}.";
+            yield return $"For a cut of {Mm(cut)}{(question.Area is { } area ? $" on {Phrasing.AsTyped(area)}" : "")} the gauge should read {Mm(aim.Bench.LeftMm)}: it cuts {Mm(Math.Abs(sink.Mean))} {(sink.Mean >= 0 ? "below" : "above")} what the gauge reads, give or take {Mm(sink.Sd)}.";
         }
         if (Math.Max(left.Sd, right.Sd) < 1) yield return $"It stands at {Mm(left.Mean)} left (give or take {Mm(left.Sd)}) and {Mm(right.Mean)} right (give or take {Mm(right.Sd)}); {Mm(aim.Bench.LeftMm)} is wanted.";
         if (belief.Track.EverTurned)

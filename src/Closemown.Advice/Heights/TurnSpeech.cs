@@ -47,5 +47,5 @@ internal static class TurnSpeech
 
     private static string Way(double turns) => turns > 0 ? "up" : "down";
 
-    private static string N(double n) => n.ToString("0.##", CultureInfo.InvariantCulture);
+    private static string N(double n) => Phrasing.Number(n, "0.##");
 }

@@ -8,7 +8,7 @@ internal static class TodayTurf
     private const double ScalpLikely = 0.25;
 
     /// <summary>Whether an area is to be mown today: planned, nothing keeps off, and one mowing can do it.</summary>
-    public static bool MowsToday(AreaPlan plan) => plan.Today.Off.Count == 0 && plan.Plan.Days[0].Mow && !PlanSpeech.TooTall(plan.Plan.Days[0]);
+    public static bool MowsToday(AreaPlan plan) => plan.Today is { Off.Count: 0, HeightKnown: true } && plan.Plan.Days[0].Mow && !PlanSpeech.TooTall(plan.Plan.Days[0]);
 
     /// <summary>The area's things.</summary>
     /// <param name="desk">The entries.</param>
@@ -30,7 +30,11 @@ internal static class TodayTurf
         // Frozen or soaked ground is not watered; footprints that stay ask for it.
         if (t.Water.On == t.Date && t.Off.All(o => o == "footprints stay") && TurfSpeech.Water(t) is { } water)
             yield return new TodayTask("water", t.Wilting ? Urgency.Now : t.Ledger.Heard.Any(e => e.Is("water")) ? Urgency.Today : Urgency.CanWait, water, t.Wilting ? "It wilts: water before mowing." : "") { Area = t.AreaName, Plan = plan, WaterMm = t.WateringEvenness is { } even ? t.Water.GrossMm(even) : t.Water.Mm };
-        if (t.Off.Count == 0 && PlanSpeech.TooTall(day))
+        if (t.Off.Count == 0 && TurfSpeech.NotKnown(t) is { } unknown)
+        {
+            yield return new TodayTask("canopy", Urgency.Today, unknown, PlanSpeech.Mowing(plan)) { Area = t.AreaName, Plan = plan };
+        }
+        else if (t.Off.Count == 0 && PlanSpeech.TooTall(day))
         {
             // A plan that rests on a height hardly known, or that no single mowing reaches, sends nobody out with the mower.
             yield return PlanSpeech.ReadFirst(plan) is { } read

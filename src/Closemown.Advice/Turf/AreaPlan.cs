@@ -23,7 +23,18 @@ public sealed record AreaPlan(AreaToday Today, MowingPlan Plan)
     public static AreaPlan Of(Desk desk, string area, DateTimeOffset at, int days, DateTimeOffset now, DaysAsked? asked = null)
     {
         ArgumentNullException.ThrowIfNull(desk);
-        return asked is { IsNone: false } ? Make(desk, area, at, days, now, asked) : desk.Planned(area, at, days, now, () => Make(desk, area, at, days, now, DaysAsked.None));
+        // One plan for everyone who asks at that moment: how many days are shown changes nothing in it, up to the usual ones.
+        var made = days <= UsualDays ? UsualDays : PlanLimits.MostDays;
+        var whole = asked is { IsNone: false } ? Make(desk, area, at, made, now, asked) : desk.Planned(area, at, made, now, () => Make(desk, area, at, made, now, DaysAsked.None));
+        return whole.First(days);
+    }
+
+    /// <summary>Its first days; what follows from the whole (when the wish is reached, what it costs) stays.</summary>
+    private AreaPlan First(int days)
+    {
+        if (days >= Plan.Days.Count) return this;
+        var end = Today.Date.AddDays(days - 1);
+        return this with { Plan = Plan with { Days = [.. Plan.Days.Take(days)], Notes = [.. Plan.Notes.Where(n => n.Date <= end)] } };
     }
 
     /// <summary>How many days are planned where none are named.</summary>
@@ -63,6 +74,7 @@ public sealed record AreaPlan(AreaToday Today, MowingPlan Plan)
             Days = days,
             Traces = traces,
             CanopyMm = new(Math.Clamp(today.CanopyMm.Mean, 0.5, 400), Math.Min(today.CanopyMm.Sd, 90)),
+            CeilingMm = ledger.Track.Area.CeilingMm,
             Stress = new(Math.Clamp(today.Stress.Mean, 0, StressSources.Severe), Math.Min(today.Stress.Sd, StressSources.Severe)),
             CutMm = new(cutMm, Math.Min(4, Math.Sqrt((cut.Sd * cut.Sd) + (AreaDefaults.CutMm * AreaDefaults.CutMm)))),
             LastCutMm = kept is { } last ? Math.Clamp(last.Mm, LeastMm, MostMm) : null,

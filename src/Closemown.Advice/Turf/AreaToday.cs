@@ -33,6 +33,13 @@ public sealed class AreaToday
     /// <summary>What the turf stands at, mm.</summary>
     public required HeightEstimate CanopyMm { get; init; }
 
+    /// <summary>When its height was last read, or cut; null where it never was.</summary>
+    public DateTimeOffset? News { get; init; }
+
+    /// <summary>Whether the standing height is known: not where it was never read or cut, nor after long silence.</summary>
+    public bool HeightKnown => News is { } news && (At - news).TotalDays is var days
+        && (days <= AreaDefaults.SilentDays || (days <= AreaDefaults.LongSilentDays && CanopyMm.Sd <= AreaDefaults.HardlyKnownShare * CanopyMm.Mean));
+
     /// <summary>Growth, mm a day.</summary>
     public required HeightEstimate GrowthMm { get; init; }
 
@@ -76,14 +83,15 @@ public sealed class AreaToday
         var state = belief.At(at);
         var date = ledger.Track.Area.LocalDate(at);
         var day = days.On(date);
-        var canopy = Of(AreaBelief.CanopyMm(state));
+        var canopy = Of(belief.StandsMm(at, state));
         var cut = Cut(desk, ledger);
         var look = LookOf(ledger, date);
         var fed = ledger.Heard.Where(e => e.Is("feed") && e.At <= at && e.At > at.AddDays(-FeedDays)).Sum(e => e.Number("nGm2") ?? 0);
         return new(ledger, at)
         {
             Day = day,
-            CanopyMm = canopy with { },
+            CanopyMm = canopy,
+            News = ledger.Heard.LastOrDefault(e => e.At <= at && e.Kind.Name is "canopy" or "mow")?.At,
             GrowthMm = Of(AreaBelief.GrowthMm(state, day)),
             Stress = Of(AreaBelief.Stress(state)),
             StressLevels = AreaBelief.StressLevels(state),

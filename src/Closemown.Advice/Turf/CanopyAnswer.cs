@@ -33,7 +33,7 @@ public static class CanopyAnswer
             ["days"] = new JsonArray([.. CanopySeries.Of(desk, plan, back, ahead).Select(d => (JsonNode)new JsonObject
             {
                 ["date"] = TurfAnswer.Date(d.Date),
-                ["canopyMm"] = TurfAnswer.Within(new(d.MeanMm, d.SdMm), 0, double.MaxValue),
+                ["canopyMm"] = TurfAnswer.Within(new(d.MeanMm, d.SdMm), 0, Math.Max(d.MeanMm, ledger.Track.Area.CeilingMm)),
                 ["mown"] = d.Mown,
                 ["frost"] = d.Frost,
                 ["frostNamed"] = d.Frost >= FrostOutlook.NamedFrom,

@@ -36,7 +36,8 @@ public static class CanopySeries
         {
             var date = today.Date.AddDays(k);
             if (date < first) continue;
-            var (mean, sd) = AreaBelief.CanopyMm(belief.At(track.Area.At(date, Noon, today.At)));
+            var noon = track.Area.At(date, Noon, today.At);
+            var (mean, sd) = belief.StandsMm(noon, belief.At(noon));
             series.Add(Day(track, date, mean, sd, mown.Contains(date), false));
         }
         foreach (var d in plan.Plan.Days.Take(ahead)) series.Add(Day(track, d.Date, d.CanopyMm.Mean, d.CanopyMm.Sd, d.Mow, true));

@@ -22,5 +22,5 @@ public static class CareSpeech
 
     private static string Range(double low, double high) => N(low) == N(high) ? N(low) : $"{N(low)} to {N(high)}";
 
-    private static string N(double x) => x.ToString("0.0", CultureInfo.InvariantCulture);
+    private static string N(double x) => Phrasing.Number(x, "0.0");
 }

@@ -82,6 +82,7 @@ public static class PlanSpeech
     public static string? ReadFirst(AreaPlan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
+        if (TurfSpeech.NotKnown(plan.Today) is { } unknown) return unknown;
         return plan.Today.CanopyMm.Sd > ReadFirstShare * plan.Today.CanopyMm.Mean
             ? $"What the turf stands at is hardly known (give or take {HeightSpeech.Mm(plan.Today.CanopyMm.Sd)}): read it first, at five spots; all that follows hangs on it." : null;
     }
@@ -90,6 +91,7 @@ public static class PlanSpeech
     public static string Mowing(AreaPlan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
+        if (!plan.Today.HeightKnown) return "When to mow follows from that.";
         var next = plan.Plan.Days.FirstOrDefault(d => d.Mow);
         return next is null ? $"No mowing is planned in these {plan.Plan.Days.Count.ToString(CultureInfo.InvariantCulture)} days."
             : TooTall(next) ? (next.Date == plan.Today.Date ? "" : $"Next mowing {TurfSpeech.Day(next.Date)}. ") + ByThirds(next)

@@ -21,7 +21,8 @@ public static class TurfAnswer
         {
             ["area"] = t.Ledger.Name,
             ["date"] = Date(t.Date),
-            ["canopyMm"] = Within(t.CanopyMm, 0, double.MaxValue),
+            ["canopyMm"] = Standing(t),
+            ["canopyKnown"] = t.HeightKnown,
             ["growthMmPerDay"] = Within(t.GrowthMm, 0, double.MaxValue),
             ["fullRateMmPerDay"] = StepJson.Q(E(belief.FullRateMm)),
             ["growthPotential"] = day.Potential,
@@ -99,6 +100,9 @@ public static class TurfAnswer
         ["p50"] = Math.Clamp(e.P50, low, high),
         ["p95"] = Math.Clamp(e.P95, low, high),
     };
+
+    /// <summary>The standing height, which lies between nothing and an unmown sward, or what was read above that.</summary>
+    internal static JsonObject Standing(AreaToday t) => Within(t.CanopyMm, 0, Math.Max(t.CanopyMm.Mean, t.Ledger.Track.Area.CeilingMm));
 
     private static Height.HeightEstimate E((double Mean, double Sd) e) => new(e.Mean, e.Sd);
 }

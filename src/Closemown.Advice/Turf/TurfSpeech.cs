@@ -16,7 +16,7 @@ public static class TurfSpeech
         var says = new List<string>();
         if (t.Off.Count > 0) says.Add($"Keep off today: {string.Join(", ", t.Off)}.");
         says.Add(Height(t));
-        if (t.CutMm is { } cut && t.ShareIfMown is { } share)
+        if (t.HeightKnown && t.CutMm is { } cut && t.ShareIfMown is { } share)
             says.Add(share.P95 < 0.02 ? $"Mown now at {HeightSpeech.Mm(cut.Mean)} almost nothing would come off."
                 : $"Mown now at {HeightSpeech.Mm(cut.Mean)} about {Percent(share.Mean)} in 100 would come off; {StepSpeech.InHundred(share.OverThird)} that it is more than a third.");
         says.Add(Stress(t));
@@ -41,7 +41,19 @@ public static class TurfSpeech
             : $"Frost on the grass is possible in the night to {Day(t.Frosts[0].Date)} ({StepSpeech.InHundred(t.Frosts[0].Probability)}){(t.Frosts.Count > 1 ? $" and in {(t.Frosts.Count - 1).ToString(CultureInfo.InvariantCulture)} more of the next {FrostOutlook.Nights}" : "")}.";
     }
 
-    private static string Height(AreaToday t) => $"The turf stands at about {HeightSpeech.Mm(t.CanopyMm.Mean)}, give or take {HeightSpeech.Mm(t.CanopyMm.Sd)}, and grows about {Per(t.GrowthMm.Mean)} a day.";
+    /// <summary>That the standing height is not known, and what to read; null where it is known.</summary>
+    public static string? NotKnown(AreaToday t)
+    {
+        ArgumentNullException.ThrowIfNull(t);
+        if (t.HeightKnown) return null;
+        var weeks = t.News is { } news ? Math.Floor((t.At - news).TotalDays / 7) : 0;
+        var since = t.News is null ? "it was never read or mown" : $"it was not read or mown for {(weeks < 104 ? $"{N(weeks)} weeks" : $"{N(Math.Floor(weeks / 52))} years")}";
+        return $"What the turf stands at is not known: {since}. Read it at five spots before anything is mown.";
+    }
+
+    private static string N(double x) => x.ToString("0", CultureInfo.InvariantCulture);
+
+    private static string Height(AreaToday t) => NotKnown(t) ?? $"The turf stands at about {HeightSpeech.Mm(t.CanopyMm.Mean)}, give or take {HeightSpeech.Mm(t.CanopyMm.Sd)}, and grows about {Per(t.GrowthMm.Mean)} a day.";
 
     private static string Stress(AreaToday t)
     {
@@ -56,7 +68,7 @@ public static class TurfSpeech
         if (t.Water.On is not { } on) return null;
         var fill = $"about {Round(t.Water.Mm)} mm fill the root zone";
         var say = on == t.Date ? $"By the weather it wants water today: {fill}{(t.Ledger.Heard.Any(e => e.Is("water")) ? "" : " (no watering is in the record)")}" : $"It will want water by {Day(on)}: {fill} then, if the rain comes as expected";
-        return t.WateringEvenness is { } even ? $"{say}; give {Round(t.Water.GrossMm(even))} mm so that the driest quarter gets it too (by the catch cans, evenness {even.ToString("0.00", CultureInfo.InvariantCulture)})." : say + ".";
+        return t.WateringEvenness is { } even ? $"{say}; give {Round(t.Water.GrossMm(even))} mm so that the driest quarter gets it too (by the catch cans, evenness {Phrasing.Number(even, "0.00")})." : say + ".";
     }
 
     /// <summary>The last reading out of the pattern, where it is fresh.</summary>
@@ -106,7 +118,7 @@ public static class TurfSpeech
     /// <summary>A day as a person says it.</summary>
     public static string Day(DateOnly d) => d.ToString("ddd d MMM", CultureInfo.InvariantCulture);
 
-    private static string Per(double mm) => mm.ToString("0.0#", CultureInfo.InvariantCulture) + " mm";
+    private static string Per(double mm) => Phrasing.Number(mm, "0.0#") + " mm";
 
     private static string Round(double mm) => Math.Round(mm).ToString(CultureInfo.InvariantCulture);
 

@@ -33,7 +33,8 @@ public static class TurfToday
         var short0 = new JsonObject
         {
             ["area"] = t.AreaName,
-            ["canopyMm"] = TurfAnswer.Within(t.CanopyMm, 0, double.MaxValue),
+            ["canopyMm"] = TurfAnswer.Standing(t),
+            ["canopyKnown"] = t.HeightKnown,
             ["growthMmPerDay"] = TurfAnswer.Within(t.GrowthMm, 0, double.MaxValue),
             ["stress"] = TurfAnswer.Within(t.Stress, 0, StressSources.Severe),
             ["keepOff"] = new JsonArray([.. t.Off.Select(o => (JsonNode)o)]),

@@ -1,3 +1,4 @@
+using Closemown.Book;
 using System.CommandLine;
 using System.Globalization;
 using System.Text.Json;
@@ -13,7 +14,7 @@ internal sealed class AddCommand : CliCommand
     private static readonly Argument<string[]> What = new("words") { HelpName = "WORDS", Description = "words and numbers in any order that makes sense (- for a station not read), or field=value", Arity = ArgumentArity.ZeroOrMore };
     private static readonly Option<string> By = new("--by") { Description = "who read or did it", HelpName = "NAME" };
     private static readonly Option<string> Note = new("--note") { Description = "a note", HelpName = "TEXT" };
-    private static readonly Option<string> Voids = new("--voids") { Description = "the entry that this one replaces", HelpName = "ID" };
+    private static readonly Option<string> Voids = new("--voids") { Description = "the entry that this one replaces; its time is kept unless --at is given", HelpName = "ID" };
 
     public static Argument<string?> Kind { get; } = new("kind") { HelpName = "KIND", Description = "what is entered; closemown add KIND --help lists its fields", Arity = ArgumentArity.ZeroOrOne };
 
@@ -29,7 +30,7 @@ internal sealed class AddCommand : CliCommand
             ("closemown add lap 2 min grit=120", "lapped for two minutes"),
             ("closemown add mow 20min green", "the area's name stands anywhere"),
             ("closemown add wish 4 mm by 1 June tue fri", "height, by when, days for mowing"),
-            ("closemown add water 5mm yesterday", "a day among the words"),
+            ("closemown add water 5mm yesterday", "a day among the words; fri is the last Friday"),
             ("closemown add topdress 1 kg/m2", "a work by its own word"),
             ("closemown add strip 80gsm", "or strip 0.08 mm, strip 3 thou"),
             ("closemown add feeler left=30..50um", "30 goes, 50 does not"),
@@ -45,9 +46,9 @@ internal sealed class AddCommand : CliCommand
     {
         var entry = Typed(call);
         SlipAsked.Settle(entry, call.Screen, Asking.Of(call), f => f.Name);
-        using var open = call.Write();
+        using var open = Opened(call, entry);
         var answer = Put(open, Envelope(call, open, entry.Json(), entry), out var taken);
-        if (call.Json) call.Screen.Line(Conversation.Text(answer));
+        if (call.Json) call.Answer(answer);
         else Tell(call, open, taken, entry);
         return ExitCodes.Done;
     }
@@ -57,8 +58,24 @@ internal sealed class AddCommand : CliCommand
     {
         using var document = JsonDocument.Parse(json.ToJsonString());
         var answer = OpenBook.Checked(open.Talk.Say(document.RootElement), json["kind"]!.GetValue<string>());
+        // A forecast older than one that is kept is taken note of, but not kept.
+        if (answer["superseded"] is not null)
+            throw new CliFault(ExitCodes.Refused, "A later forecast for that day is in the book: this one is not kept.", "Nothing need be done.") { Json = answer };
         taken = open.Book.Find(Guid.Parse(answer["id"]!.GetValue<string>())) ?? throw new InvalidOperationException("Bug in AddCommand: the entry just put in is not in the book.");
         return answer;
+    }
+
+    /// <summary>Opens the book; where it cannot be opened, what was typed is handed back.</summary>
+    private static OpenBook Opened(Call call, TypedEntry entry)
+    {
+        try
+        {
+            return call.Write();
+        }
+        catch (BookException e)
+        {
+            throw CliFault.Refused(e.Message, $"{e.Remedy}\nNothing typed is lost; this line can be entered then with closemown pipe:\n{Conversation.Text(entry.Json())}");
+        }
     }
 
     private static TypedEntry Typed(Call call)
@@ -97,18 +114,24 @@ internal sealed class AddCommand : CliCommand
         else if (entry.Kind.Belongs == Belongs.Unit) json["unit"] = call.UnitOf(open.Talk);
         if ((call.Parsed.GetValue(CommonOptions.Area) ?? entry.Area) is { } area) json["area"] = Same("area", area, entry.Area);
         else if (entry.Kind.Belongs == Belongs.Area && entry.Names.Areas is { Count: > 1 } several)
-            throw CliFault.Refused($"The book has several areas: {string.Join(", ", several)}.", $"Say which, anywhere among the words: closemown add {ShortForms.Examples[entry.Kind.Name]} {several[0]}");
+            throw CliFault.Refused($"The book has several areas: {string.Join(", ", several)}.", $"Say which, anywhere among the words: closemown add {ShortForms.Examples[entry.Kind.Name]} {CommandWord.Of(several[0])}");
+        // Where there is one area, it is the one that was mown.
+        else if (entry.Kind.Name == "mow" && entry.Names.Areas is [var only]) json["area"] = only;
         if (call.Parsed.GetValue(CommonOptions.At) is { } at)
         {
             if (entry.Day is not null && !TimeOnly.TryParse(at, CultureInfo.InvariantCulture, out _)) throw CliFault.Refused("The day is given twice.", "Give it once: --at, or among the words.");
             json["at"] = EntryTime.Write(entry.Day is { } told ? call.On(told, TimeOnly.FromDateTime(call.Now.DateTime)) : call.Now);
         }
         else if (entry.Day is { } day && day != entry.Today) json["at"] = EntryTime.Write(call.On(day, new TimeOnly(12, 0)));
+        // A correction is of what was read or done then; of two of the same entry the later counts, by a thousandth of a second.
+        else if (Replaced(call, open) is { } old && entry.Day is null) json["at"] = EntryTime.Write(old.At.AddMilliseconds(open.Desk.Arrived.Count(e => e.Voids == old.Id)));
         if (call.Parsed.GetValue(By) is { } by && !(entry.Kind.Name == "wish" && DayTyped.Read([by], 0, entry.Today!.Value, ahead: true, out _) > 0)) json["by"] = by;
         if (call.Parsed.GetValue(Note) is { } note) json["note"] = note;
-        if (call.Parsed.GetValue(Voids) is { } voids) json["voids"] = EntryPick.Find(open, voids).Id.ToString("D");
+        if (Replaced(call, open) is { } target) json["voids"] = target.Id.ToString("D");
         return json;
     }
+
+    private static Entry? Replaced(Call call, OpenBook open) => call.Parsed.GetValue(Voids) is { } voids ? EntryPick.Find(open, voids) : null;
 
     private static string Same(string what, string name, string? said) =>
         said is null || said == name ? name : throw CliFault.Refused($"The words name the {what} {said}, the option {name}.", "Name one.");
@@ -118,6 +141,8 @@ internal sealed class AddCommand : CliCommand
         var odd = taken.Unit is { } unit && open.Desk.Units.Contains(unit) && open.Desk.Track(unit).Memory.Unusual is { } u && u.Entry.Id == taken.Id
             ? $" Not like this mower: {Chance.OneIn(u.Surprise)}. Read it again before anything is turned." : "";
         var nowhere = taken.Is("mow") && taken.Area is null && entry.Names.Areas is { Count: > 1 } areas ? $" It counts for none of the areas; was it one of them? {string.Join(", ", areas)}: closemown undo, then name it." : "";
-        foreach (var line in Wrap.Text($"Taken: {EntryWords.Short(taken, call.Style)}{(entry.Day is { } d ? $", on {EntryWords.Day(d)}" : "")}.{odd}{nowhere}", call.Screen.Width)) call.Screen.Line(line);
+        var instead = taken.Voids is null ? "" : entry.Day is null && call.Parsed.GetValue(CommonOptions.At) is null
+            ? $" It replaces the other and keeps its time, {EntryWords.When(taken.At)}." : $" It replaces the other; its time is {EntryWords.When(taken.At)}.";
+        foreach (var line in Wrap.Text($"Taken: {EntryWords.Short(taken, call.Style)}{(entry.Day is { } d ? $", on {EntryWords.Day(d)}" : "")}.{instead}{odd}{nowhere}", call.Screen.Width)) call.Screen.Line(line);
     }
 }

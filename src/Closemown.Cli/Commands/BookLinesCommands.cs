@@ -25,14 +25,12 @@ internal sealed class BookExportCommand : CliCommand
         ExportReport Write(TextWriter to) => salvaged is null ? Exporter.Write(open!.Book, to) : Exporter.Write(salvaged, to);
         if (call.Parsed.GetValue(Target) is not { } path)
         {
-            Write(call.Screen.Out);
+            Write(call.Screen.Data);
             TellUntrusted(call, salvaged);
             return ExitCodes.Done;
         }
-        if (File.Exists(path) || Directory.Exists(path)) throw CliFault.Refused($"{path} exists already; an export overwrites nothing.", "Give another name, or move that file away.");
-        ExportReport report;
-        using (var file = new StreamWriter(new FileStream(path, FileMode.CreateNew))) report = Write(file);
-        if (call.Json) call.Screen.Line(Conversation.Text(new JsonObject { ["ok"] = true, ["path"] = Path.GetFullPath(path), ["entries"] = report.Entries, ["weather"] = report.Weather }));
+        var report = Exporter.ToFile(path, Write);
+        if (call.Json) call.Answer(new JsonObject { ["ok"] = true, ["path"] = Path.GetFullPath(path), ["entries"] = report.Entries, ["weather"] = report.Weather });
         else call.Screen.Line($"Written: {Path.GetFullPath(path)} ({report.Entries} entries, {report.Weather} of weather).");
         TellUntrusted(call, salvaged);
         return ExitCodes.Done;
@@ -68,7 +66,7 @@ internal sealed class BookImportCommand : CliCommand
         using var book = options.Preview && !File.Exists(call.Location.Path) ? BookFile.Open(BookFile.InMemory) : BookFile.Open(call.Location.Path);
         using var lines = path == "-" ? call.Around.Input() : File.OpenRead(path);
         var report = Importer.Read(lines, book, options);
-        if (call.Json) call.Screen.Line(Conversation.Text(Json(report)));
+        if (call.Json) call.Answer(Json(report));
         else
         {
             var (did, there) = report.Preview ? ("would enter", "are there already") : ("entered", "were there already");

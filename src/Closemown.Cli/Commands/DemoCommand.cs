@@ -37,7 +37,7 @@ internal sealed class DemoCommand : CliCommand
             {
                 foreach (var ask in (string[])["turf", "plan"]) answer[ask] = open.Ask(new JsonObject { ["ask"] = ask, ["area"] = area })[ask]!.DeepClone();
             }
-            call.Screen.Line(Conversation.Text(answer));
+            call.Answer(answer);
             return ExitCodes.Done;
         }
         Tell(call, open, unit, at);

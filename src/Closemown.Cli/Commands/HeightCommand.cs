@@ -36,7 +36,7 @@ internal sealed class HeightCommand : CliCommand
         var answer = open.Ask(question);                   // also where it is told in words: it says what is wrong with the question
         if (call.Json)
         {
-            call.Screen.Line(Conversation.Text(answer));
+            call.Answer(answer);
             return ExitCodes.Done;
         }
         AreaTyped.Check(open.Desk, area);

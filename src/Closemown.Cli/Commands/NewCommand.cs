@@ -59,7 +59,7 @@ internal sealed class NewCommand : CliCommand
         var paper = strip is null ? null : Paper(call, strip, ask);
         using var open = call.Write();
         if (open.Desk.Standing.Any(e => e.Is("unit") && e.Unit == name))
-            throw CliFault.Refused($"The book has a unit \"{name}\" already.", $"Give another --unit NAME, or change what is known of this one: closemown add unit blades=10 --unit {name}");
+            throw CliFault.Refused($"The book has a unit \"{name}\" already.", $"Give another --unit NAME, or change what is known of this one: closemown add unit blades=10 --unit {CommandWord.Of(name)}");
         var answers = new List<JsonObject> { AddCommand.Put(open, Named(call, unit.Json(), name), out var taken) };
         var told = new List<string> { EntryWords.Short(taken, call.Style) };
         if (paper is not null)
@@ -67,7 +67,7 @@ internal sealed class NewCommand : CliCommand
             answers.Add(AddCommand.Put(open, Named(call, paper.Json(), name), out var kept));
             told.Add(EntryWords.Short(kept, call.Style));
         }
-        if (call.Json) foreach (var answer in answers) call.Screen.Line(Conversation.Text(answer));
+        if (call.Json) foreach (var answer in answers) call.Answer(answer);
         else Tell(call, open, name, told);
         return ExitCodes.Done;
     }

@@ -31,13 +31,13 @@ internal sealed class NextCommand : CliCommand
         if (call.Json)
         {
             var question = new JsonObject { ["ask"] = "next", ["unit"] = unit, ["ahead"] = call.Parsed.GetValue(Ahead), ["atBench"] = call.Parsed.GetValue(AtBench) };
-            call.Screen.Line(Conversation.Text(open.Ask(question)));
+            call.Answer(open.Ask(question));
             return ExitCodes.Done;
         }
         var asked = new NextQuestion(unit, open.Talk.AskedAt, call.Parsed.GetValue(AtBench), call.Preferences.PriceOfMinute);
         var sequence = call.Parsed.GetValue(Ahead) ? Planner.Ahead(open.Desk, asked, call.Worth) : [Planner.Next(open.Desk, asked, call.Worth)];
         var words = open.Words(unit, call.Style);
-        var text = new StepText(call.Screen, words, call.Style);
+        var text = new StepText(call.Screen, words, call.Style, Named(open, unit));
         foreach (var line in text.Lines(sequence[0]).Concat(text.ToType(sequence[0]))) call.Screen.Line(line);
         if (sequence.Count > 1)
         {
@@ -48,6 +48,8 @@ internal sealed class NextCommand : CliCommand
         }
         return ExitCodes.Done;
     }
+
+    private static string? Named(OpenBook open, string unit) => open.Desk.Units.Count > 1 ? unit : null;
 
     private static JsonObject? Aim(Call call)
     {
@@ -77,11 +79,11 @@ internal sealed class NextCommand : CliCommand
         var answer = open.Ask(new JsonObject { ["ask"] = "next", ["unit"] = unit, ["aim"] = aim });
         if (call.Json)
         {
-            call.Screen.Line(Conversation.Text(answer));
+            call.Answer(answer);
             return ExitCodes.Done;
         }
         var advice = open.Talk.Questions.Recall((string)answer["next"]!["advice"]!, out _)!;
-        var text = new StepText(call.Screen, open.Words(unit, call.Style), call.Style);
+        var text = new StepText(call.Screen, open.Words(unit, call.Style), call.Style, Named(open, unit));
         foreach (var line in text.Lines(advice).Concat(text.ToType(advice))) call.Screen.Line(line);
         return ExitCodes.Done;
     }

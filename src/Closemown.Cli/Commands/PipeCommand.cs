@@ -19,9 +19,12 @@ internal sealed class PipeCommand : CliCommand
 
     public override int Do(Call call)
     {
-        using var book = BookFile.Open(call.Location.Path);
+        using var book = BookFile.Open(call.Location.Path, new BookOptions { SoundPart = call.SoundPart });
         Func<DateTimeOffset, Guid> newId = book.Where == BookFile.InMemory ? new SequentialIds().Next : new IdMaker().Next;
-        PipeLoop.Run(PipeLoop.Lines(call.Around.Input()), call.Screen.Out, new Conversation(book, call.Worth, Phrasing.Plain, newId));
+        // A book that is not kept may be of any time: a program tries out a season to come. What is kept is held against the clock.
+        Func<DateTimeOffset>? wall = book.Where == BookFile.InMemory ? null : call.Around.Time.GetLocalNow;
+        var talk = new Conversation(book, call.Worth, Phrasing.Plain, newId, wall: wall) { BugMet = call.Screen.Tell };
+        PipeLoop.Run(PipeLoop.Lines(call.Around.Input()), call.Screen.Out, talk);
         return ExitCodes.Done;
     }
 }

@@ -41,7 +41,7 @@ internal sealed class PlanCommand : CliCommand
         }
         if (call.Json)
         {
-            call.Screen.Line(Conversation.Text(open.Ask(new JsonObject { ["ask"] = "plan", ["area"] = area, ["days"] = n, ["from"] = call.Parsed.GetValue(From), ["daysOff"] = Written(asked.Off), ["daysOn"] = Written(asked.On) })));
+            call.Answer(open.Ask(new JsonObject { ["ask"] = "plan", ["area"] = area, ["days"] = n, ["from"] = call.Parsed.GetValue(From), ["daysOff"] = Written(asked.Off), ["daysOn"] = Written(asked.On) }));
             return ExitCodes.Done;
         }
         Tell(call, open, plan);

@@ -34,9 +34,10 @@ internal sealed class ReckonCommand : CliCommand
         (double Left, double Right)? sides = reckoning.BySide is { } bySide ? Possible(reckoning, () => bySide(given, call.Style)) : null;
         var (named, outside) = reckoning.ByName is { } byName ? Possible(reckoning, () => byName(given, call.Style)) : (double.NaN, null);
         var value = sides is var (l, r) ? (l + r) / 2 : reckoning.ByName is not null ? named : Value(call, reckoning, given);
+        var unit = reckoning.UnitOf?.Invoke(given, call.Style) ?? reckoning.Unit;
         if (call.Json)
         {
-            var json = new JsonObject { ["name"] = reckoning.Name, ["value"] = value, ["unit"] = reckoning.Unit, ["source"] = reckoning.Source };
+            var json = new JsonObject { ["name"] = reckoning.Name, ["value"] = value, ["unit"] = unit, ["source"] = reckoning.Source };
             if (sides is var (jl, jr)) (json["left"], json["right"]) = (jl, jr);
             if (outside is not null) json["outside"] = outside;
             call.Screen.Line(Conversation.Text(json));
@@ -44,7 +45,7 @@ internal sealed class ReckonCommand : CliCommand
         }
         string Shown(double v) => v.ToString(Math.Abs(v) < 1 ? "0.####" : "0.###", CultureInfo.InvariantCulture).Replace('.', call.Style.DecimalSign);
         var shown = sides is var (left, right) ? $"left {Shown(left)}, right {Shown(right)}" : Shown(value);
-        call.Screen.Line(call.Screen.Ink(Tone.Strong, $"{shown}{(reckoning.Unit.Length > 0 ? " " + reckoning.Unit : "")}{(reckoning.Also(value, call.Style) is { } also ? $", {also}" : "")}"));
+        call.Screen.Line(call.Screen.Ink(Tone.Strong, $"{shown}{(unit.Length > 0 ? " " + unit : "")}{(reckoning.Also(value, call.Style) is { } also ? $", {also}" : "")}"));
         if (outside is not null)
         {
             foreach (var line in Wrap.Text($"Outside the published range: {outside}.", call.Screen.Width)) call.Screen.Line(call.Screen.Ink(Tone.Danger, line));

@@ -18,7 +18,7 @@ internal sealed class ScoreCommand : CliCommand
         var answer = open.Ask(new JsonObject { ["ask"] = "score" });
         if (call.Json)
         {
-            call.Screen.Line(Conversation.Text(answer));
+            call.Answer(answer);
             return ExitCodes.Done;
         }
         JsonArray said = answer["score"]!["said"]!.AsArray(), heights = answer["score"]!["height"]!.AsArray();
@@ -45,12 +45,13 @@ internal sealed class ScoreCommand : CliCommand
             foreach (var row in heights) call.Screen.Line($"{(int)row!["inHundred"]!,-18}{(int)row["readings"]!,8}{InHundred((double)row["share"]!),12}");
             call.Screen.Line();
         }
+        var figures = new GapText(call.Style);
         foreach (var unit in open.Desk.Units)
         {
             foreach (var person in open.Desk.Track(unit).People.Where(p => p.Readings > 0))
             {
                 var who = person.By.Length > 0 ? person.By : "whoever reads";
-                foreach (var line in Wrap.Text($"{unit}: the readings of {who} scatter {person.Mean.ToString("0.0", CultureInfo.InvariantCulture)} times (give or take {person.Sd.ToString("0.0", CultureInfo.InvariantCulture)}) as much as is usual, from {person.Readings} readings.", call.Screen.Width)) call.Screen.Line(line);
+                foreach (var line in Wrap.Text($"{unit}: the readings of {who} scatter {figures.Decimals(person.Mean, 1)} times (give or take {figures.Decimals(person.Sd, 1)}) as much as is usual, from {person.Readings} readings.", call.Screen.Width)) call.Screen.Line(line);
             }
         }
         return ExitCodes.Done;

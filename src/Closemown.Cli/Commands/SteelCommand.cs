@@ -22,7 +22,7 @@ internal sealed class SteelCommand : CliCommand
         var unit = call.UnitOf(open.Talk);
         if (call.Json)
         {
-            call.Screen.Line(Conversation.Text(open.Ask(new JsonObject { ["ask"] = "steel", ["unit"] = unit })));
+            call.Answer(open.Ask(new JsonObject { ["ask"] = "steel", ["unit"] = unit }));
             return ExitCodes.Done;
         }
         Tell(call, open, unit, call.Screen.OutIsTerminal || call.Parsed.GetValue(CommonOptions.Draw));

@@ -36,7 +36,7 @@ internal sealed class StepDownCommand : CliCommand
         var answer = Asked(open, question);
         if (call.Json)
         {
-            call.Screen.Line(Conversation.Text(answer));
+            call.Answer(answer);
             return ExitCodes.Done;
         }
         var rows = answer["step-down"]!.AsArray();

@@ -67,7 +67,7 @@ internal sealed class StudyGaugeCommand : CliCommand
             var answer = new JsonObject { ["ok"] = true };
             if (taken is not null) answer["id"] = taken["id"]!.DeepClone();
             answer["study"] = StudyJson.Of(unit, name, Plan(), SmallestMoveMm(open, unit));
-            call.Screen.Line(Conversation.Text(answer));
+            call.Answer(answer);
             return ExitCodes.Done;
         }
         if (ask is not null) Lead(call, open, unit, name, settings, trials, ask);
@@ -155,7 +155,7 @@ internal sealed class StudyGaugeCommand : CliCommand
         using var open = call.Read();
         var unit = call.UnitOf(open.Talk);
         var studies = open.Desk.Standing.Where(e => e.Unit == unit && e.Is("gauge") && e.Word("study") is not null).GroupBy(e => e.Word("study")!).Select(g => (Name: g.Key, Readings: g.Count())).ToList();
-        if (call.Json) call.Screen.Line(Conversation.Text(new JsonObject { ["ok"] = true, ["studies"] = new JsonArray([.. studies.Select(s => (JsonNode)new JsonObject { ["name"] = s.Name, ["readings"] = s.Readings })]) }));
+        if (call.Json) call.Answer(new JsonObject { ["ok"] = true, ["studies"] = new JsonArray([.. studies.Select(s => (JsonNode)new JsonObject { ["name"] = s.Name, ["readings"] = s.Readings })]) });
         else if (studies.Count == 0) call.Screen.Line("The book has no gauge study yet. Begin one: closemown study gauge spring");
         else foreach (var (name, readings) in studies) call.Screen.Line($"{name}  {readings.ToString(CultureInfo.InvariantCulture)} reading{(readings == 1 ? "" : "s")}");
         return ExitCodes.Done;

@@ -18,7 +18,7 @@ internal sealed class TodayCommand : CliCommand
         using var open = call.Read();
         if (call.Json)
         {
-            call.Screen.Line(Conversation.Text(open.Ask(new JsonObject { ["ask"] = "today" })));
+            call.Answer(open.Ask(new JsonObject { ["ask"] = "today" }));
             return ExitCodes.Done;
         }
         var today = TodayAnswer.Of(open.Desk, call.Worth, open.Talk.AskedAt);

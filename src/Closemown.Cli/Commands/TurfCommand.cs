@@ -25,7 +25,7 @@ internal sealed class TurfCommand : CliCommand
         var answer = open.Ask(new JsonObject { ["ask"] = "turf", ["area"] = area, ["date"] = call.Parsed.GetValue(Day) });
         if (call.Json)
         {
-            call.Screen.Line(Conversation.Text(answer));
+            call.Answer(answer);
             return ExitCodes.Done;
         }
         var (screen, words) = (call.Screen, new Phrasing(call.Style));

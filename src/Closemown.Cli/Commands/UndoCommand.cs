@@ -25,7 +25,7 @@ internal sealed class UndoCommand : CliCommand
         var json = new JsonObject { ["kind"] = "void", ["voids"] = target.Id.ToString("D") };
         if (call.Parsed.GetValue(CommonOptions.At) is not null) json["at"] = EntryTime.Write(call.Now);
         var answer = AddCommand.Put(open, json, out _);
-        if (call.Json) call.Screen.Line(Conversation.Text(answer));
+        if (call.Json) call.Answer(answer);
         else
         {
             var what = target.Voids is null ? "Taken out" : "Taken back";

@@ -41,7 +41,7 @@ internal sealed class WeatherGetCommand : CliCommand
             var (added, there) = BookWeatherCommand.Stored(open.Book, entries, call.Now);
             if (call.Json)
             {
-                call.Screen.Line(Conversation.Text(new JsonObject
+                call.Answer(new JsonObject
                 {
                     ["ok"] = days.LeftOut.Count == 0,
                     ["area"] = area.Name,
@@ -51,7 +51,7 @@ internal sealed class WeatherGetCommand : CliCommand
                     ["source"] = SourceName,
                     ["leftOut"] = WeatherReport.Json(days.LeftOut),
                     ["attribution"] = Licences.OpenMeteo,
-                }));
+                });
             }
             else
             {

@@ -31,7 +31,7 @@ internal sealed class WeatherShowCommand : CliCommand
         foreach (var day in record.Days.TakeLast(n))
         {
             if (!call.Json) call.Screen.Line(WeatherLine.Of(day, call.Style));
-            else call.Screen.Line(Conversation.Text(new JsonObject { ["date"] = TurfAnswer.Date(day.Date), ["tMinC"] = day.TMinC, ["tMaxC"] = day.TMaxC, ["rainMm"] = day.RainMm, ["windMs"] = day.WindMs, ["rhPct"] = day.RhPct, ["forecast"] = day.Forecast }));
+            else call.Answer(new JsonObject { ["date"] = TurfAnswer.Date(day.Date), ["tMinC"] = day.TMinC, ["tMaxC"] = day.TMaxC, ["rainMm"] = day.RainMm, ["windMs"] = day.WindMs, ["rhPct"] = day.RhPct, ["forecast"] = day.Forecast });
         }
         return ExitCodes.Done;
     }
@@ -54,7 +54,7 @@ internal sealed class WeatherGapsCommand : CliCommand
         var gaps = record.Gaps().ToList();
         if (call.Json)
         {
-            call.Screen.Line(Conversation.Text(new JsonObject { ["ok"] = true, ["days"] = record.Count, ["gaps"] = new JsonArray([.. gaps.Select(g => (JsonNode)new JsonObject { ["from"] = TurfAnswer.Date(g.From), ["to"] = TurfAnswer.Date(g.To) })]) }));
+            call.Answer(new JsonObject { ["ok"] = true, ["days"] = record.Count, ["gaps"] = new JsonArray([.. gaps.Select(g => (JsonNode)new JsonObject { ["from"] = TurfAnswer.Date(g.From), ["to"] = TurfAnswer.Date(g.To) })]) });
             return ExitCodes.Done;
         }
         call.Screen.Line(gaps.Count == 0 ? $"{BookWeatherCommand.Count(record.Count, "day")} of weather of {area.Name}, none missing between the first and the last." : $"{BookWeatherCommand.Count(gaps.Count, "gap")} in the weather of {area.Name}:");

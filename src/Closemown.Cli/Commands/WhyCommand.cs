@@ -26,7 +26,7 @@ internal sealed class WhyCommand : CliCommand
             : open.Talk.Questions.Recall(id, out _);
         if (call.Json || advice is null)
         {
-            call.Screen.Line(Conversation.Text(open.Ask(new JsonObject { ["ask"] = "why", ["id"] = id ?? advice!.Id })));
+            call.Answer(open.Ask(new JsonObject { ["ask"] = "why", ["id"] = id ?? advice!.Id }));
             return ExitCodes.Done;
         }
         foreach (var line in new WhyText(call.Screen, open.Words(AdviceId.UnitOf(advice.Id)!, call.Style), call.Style).Lines(advice, open.Desk)) call.Screen.Line(line);

@@ -29,6 +29,9 @@ internal sealed record Reckoning(string Name, string Gives, string Unit, string 
     /// <summary>For what is reckoned from the inputs as typed: the value, and what lies outside the published range (null inside).</summary>
     public Func<IReadOnlyDictionary<string, string>, WritingStyle, (double Value, string? Outside)>? ByName { get; init; }
 
+    /// <summary>For what is in the unit of its inputs: that unit.</summary>
+    public Func<IReadOnlyDictionary<string, string>, WritingStyle, string>? UnitOf { get; init; }
+
     /// <summary>All there are.</summary>
     public static IReadOnlyList<Reckoning> All { get; } =
     [

@@ -73,11 +73,17 @@ internal static class TurfReckoning
         { ByName = (given, style) => new TypedValues("colour", given, style) is var read ? Marked(DarkGreenColour.Index(read.Must("r", read.Plain), read.Must("g", read.Plain), read.Must("b", read.Plain))) : default },
         new("uniformity", "lower-quarter distribution uniformity of irrigation, 0 to 1", "", "mean of the lowest quarter of the cans / mean of all", "Zoldoske, Solomon & Norum 1994",
             [Key("cans", "what each can caught, four at least: 8,9,7,10")], NoPlain)
-        { ByName = (given, style) => (CatchCans.LowQuarter(new TypedValues("uniformity", given, style).List("cans")), null) },
+        { ByName = (given, style) => (CatchCans.LowQuarter(new LengthsAlike([.. new TypedValues("uniformity", given, style).Parts("cans").Select(c => ("cans", c))], style).Values), null) },
         new("speed-slope", "ball roll freed of the slope, in the unit given", "", "2 up down/(up + down)", "Brede 1991, Agron. J. 83:425",
             [Key("up", "roll uphill"), Key("down", "roll downhill, in the same unit")], NoPlain)
-        { ByName = (given, style) => new TypedValues("speed-slope", given, style) is var read ? (GreenSpeed.Corrected(read.Must("up", read.Plain), read.Must("down", read.Plain)), null) : default },
+        {
+            ByName = (given, style) => Rolls(given, style).Values is [var up, var down] ? (GreenSpeed.Corrected(up, down), null) : default,
+            UnitOf = (given, style) => Rolls(given, style).Unit,
+        },
     ];
+
+    private static LengthsAlike Rolls(IReadOnlyDictionary<string, string> given, WritingStyle style) =>
+        new TypedValues("speed-slope", given, style) is var read ? new([("up", read.Text("up")), ("down", read.Text("down"))], style) : null!;
 
     private static double NoPlain(double[] _) => double.NaN;
 
@@ -112,12 +118,9 @@ internal static class TurfReckoning
             return words.FirstOrDefault(w => w == text.Trim()) ?? throw CliFault.Refused($"{key}: \"{Spelling.Clip(text)}\" is none of {string.Join(", ", words)}.", $"Write {key}={words[0]}.");
         }
 
-        public IReadOnlyList<double> List(string key)
-        {
-            if (!given.TryGetValue(key, out var text)) throw Missing(key);
-            return [.. text.Split(style.DecimalSign == ',' ? ';' : ',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).Select(part =>
-                Number.TryParse(part, style, NumberUnit.One, out var n, out var fault) ? n.Value : throw CliFault.Refused($"{key}: {fault!.Message}", $"{fault.Render()}\n{fault.Remedy}"))];
-        }
+        public string Text(string key) => given.TryGetValue(key, out var text) ? text : throw Missing(key);
+
+        public string[] Parts(string key) => Text(key).Split(style.DecimalSign == ',' ? ';' : ',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
 
         private double? Read(string key, Func<string, (double Value, ParseFault? Fault)> parse)
         {

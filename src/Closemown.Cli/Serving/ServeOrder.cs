@@ -43,6 +43,7 @@ internal sealed record ServeOrder(ServeOptions Options)
             Log = parsed.GetValue(Log),
             Json = call.Json,
             TimeOfTheBook = timeOfTheBook,
+            SoundPart = call.SoundPart,
             Called = called,
             PriceOfMinute = has.PriceOfMinute,
             Words = has.Value(Setting.Words),

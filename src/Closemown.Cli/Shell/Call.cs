@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Text.Json.Nodes;
 using Closemown.Advice;
 using Closemown.Book;
 using Closemown.Entries;
@@ -11,6 +12,7 @@ namespace Closemown.Cli;
 internal sealed class Call
 {
     private Preferences? preferences;
+    private BookDamage? damaged;
 
     public Call(ParseResult parsed, Surroundings around)
     {
@@ -41,13 +43,34 @@ internal sealed class Call
     public OpenBook Read()
     {
         var where = Location;
-        if (where.Path != BookFile.InMemory && !File.Exists(where.Path) && !Directory.Exists(where.Path))
+        // A link that leads nowhere, and a log that was left alone, are told as what they are.
+        if (where.Path != BookFile.InMemory && !File.Exists(BookFile.Real(where.Path)) && !Directory.Exists(where.Path) && !File.Exists(where.Path + "-wal"))
             throw CliFault.Refused($"There is no book at {where.Path} yet.", "Start one: closemown new --unit mower --blades 10\nOr see it at work first: closemown demo");
-        return new OpenBook(BookFile.Open(where.Path, new BookOptions { ReadOnly = true }), this);
+        return Told(new OpenBook(BookFile.Open(where.Path, new BookOptions { ReadOnly = true, SoundPart = SoundPart }), this));
     }
 
     /// <summary>Opens the book to be written, making it where there is none.</summary>
-    public OpenBook Write() => new(BookFile.Open(Location.Path), this);
+    public OpenBook Write() => Told(new(BookFile.Open(Location.Path, new BookOptions { SoundPart = SoundPart }), this));
+
+    /// <summary>Whether a damaged book is to answer from what is sound in it.</summary>
+    public bool SoundPart => Parsed.GetValue(CommonOptions.SoundPart);
+
+    /// <summary>An answer for programs; that of a damaged book says so.</summary>
+    public void Answer(JsonObject answer)
+    {
+        if (damaged is not null && !answer.ContainsKey("damaged")) answer["damaged"] = Conversation.Damaged(damaged);
+        Screen.Line(Conversation.Text(answer));
+    }
+
+    /// <summary>What rests on a part of the book only says so first; a program finds it in the answer.</summary>
+    private OpenBook Told(OpenBook open)
+    {
+        if (damaged is not null || open.Book.Damage is not { } found) return open;
+        damaged = found;
+        if (Json) Screen.Error.Write($"closemown: {found.Warning}\n");
+        else foreach (var line in Wrap.Text($"{found.Warning} {found.Remedy}", Screen.Width)) Screen.Line(Screen.Ink(Tone.Danger, line));
+        return open;
+    }
 
     /// <summary>The unit that is meant.</summary>
     public string UnitOf(Conversation talk)

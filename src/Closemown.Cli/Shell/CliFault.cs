@@ -23,7 +23,11 @@ internal static class ExitCodes
     public const int Done = 0;
     public const int Refused = 1;
     public const int Usage = 2;
+
+    /// <summary>The program itself is at fault.</summary>
+    public const int Bug = 70;
+
     public const int Interrupted = 130;
 
-    public const string InWords = "0 done; 1 refused, not found, or a question not answered; 2 typed wrongly; 130 interrupted.";
+    public const string InWords = "0 done; 1 refused, not found, or a question not answered; 2 typed wrongly; 70 a fault of the program; 130 interrupted.";
 }

@@ -61,6 +61,13 @@ internal static class CommandLine
         {
             return Told(around, args, CliFault.Refused($"Reading or writing failed: {e.Message}.", "Check the file and the disk, then try again."));
         }
+        catch (Exception e) when (BugFault.IsOne(e))
+        {
+            var bug = new Bug($"closemown {args.FirstOrDefault(a => Array.Exists(Commands, c => c.Name == a))}".TrimEnd(), e);
+            screen.Tell(bug);
+            var fault = BugFault.Of(bug.Asked);
+            return Told(around, args, new CliFault(ExitCodes.Bug, fault.Message, fault.Remedy) { Json = Conversation.Refused([fault]) });
+        }
     }
 
     private static void Hang(Command parent, CliCommand command, Surroundings around)

@@ -19,6 +19,8 @@ internal static class CommonOptions
 
     public static Option<string> Decimal { get; } = new("--decimal") { Description = "decimal sign, this once", HelpName = "point|comma", Recursive = true };
 
+    public static Option<bool> SoundPart { get; } = new("--sound-part") { Description = "of a damaged book: answer from the entries before the damage, and take none", Recursive = true };
+
     public static Option<string> Unit { get; } = new("--unit") { Description = "the cutting unit, by its short name; may be left out while there is only one", HelpName = "NAME" };
 
     public static Option<string> Area { get; } = new("--area") { Description = "the turf area, by its short name", HelpName = "NAME" };
@@ -27,5 +29,5 @@ internal static class CommonOptions
 
     public static Option<bool> Draw { get; } = new("--draw") { Description = "draw the gap also where the output is no terminal" };
 
-    public static IReadOnlyList<Option> Everywhere { get; } = [Book, Json, NoColour, Words, Gap, Height, Decimal];
+    public static IReadOnlyList<Option> Everywhere { get; } = [Book, Json, NoColour, Words, Gap, Height, Decimal, SoundPart];
 }

@@ -1,3 +1,4 @@
+using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using Closemown.Advice;
@@ -11,10 +12,12 @@ namespace Closemown.Cli;
 /// <summary>A book opened by a command, and the conversation about it.</summary>
 internal sealed class OpenBook : IDisposable
 {
+    private static readonly JsonSerializerOptions OneLine = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
     public OpenBook(IEntryStore book, Call call, Func<DateTimeOffset>? clock = null)
     {
         Book = book;
-        Talk = new Conversation(book, call.Worth, Phrasing.Plain, new IdMaker().Next, clock ?? (() => call.Now));
+        Talk = new Conversation(book, call.Worth, Phrasing.Plain, new IdMaker().Next, clock ?? (() => call.Now), call.Around.Time.GetLocalNow) { BugMet = call.Screen.Tell };
     }
 
     public IEntryStore Book { get; }
@@ -39,13 +42,15 @@ internal sealed class OpenBook : IDisposable
         var error = answer["error"]!;
         var field = error["field"]!.GetValue<string>();
         var message = error["message"]!.GetValue<string>();
+        if (error["entry"] is { } entry)
+            throw new CliFault(ExitCodes.Refused, message, $"{error["remedy"]!.GetValue<string>()}\nNothing typed is lost; this line can be entered with closemown book import:\n{entry.ToJsonString(OneLine)}") { Json = answer };
         var remedy = error["code"]!.GetValue<string>() switch
         {
             FaultCodes.Implausible => $"Correct it, or if it is right as it is, repeat with --confirm {field}.",
             FaultCodes.Missing when kind is not null && ShortForms.Examples.TryGetValue(kind, out var example) => $"Write it like closemown add {example}",
             _ => error["remedy"]!.GetValue<string>(),
         };
-        throw new CliFault(ExitCodes.Refused, field.Length > 0 && field != "kind" ? $"{field}: {message}" : message, remedy) { Json = answer };
+        throw new CliFault(error["code"]!.GetValue<string>() == BugFault.Code ? ExitCodes.Bug : ExitCodes.Refused, field.Length > 0 && field != "kind" ? $"{field}: {message}" : message, remedy) { Json = answer };
     }
 
     /// <summary>The person's words for a unit.</summary>

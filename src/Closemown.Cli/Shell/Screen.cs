@@ -1,4 +1,5 @@
 using System.Text;
+using Closemown.Pipe;
 
 namespace Closemown.Cli;
 
@@ -8,9 +9,14 @@ internal sealed class Screen(TextWriter output, TextWriter error)
     private const int PipeWidth = 80;
     private const int Widest = 100;
 
-    public TextWriter Out { get; } = output;
+    /// <summary>What a person reads; see <see cref="ScreenWriter"/>.</summary>
+    public TextWriter Out { get; } = new ScreenWriter(output);
 
-    public TextWriter Error { get; } = error;
+    /// <summary>What went wrong, and what is said by the way.</summary>
+    public TextWriter Error { get; } = new ScreenWriter(error);
+
+    /// <summary>The same place as <see cref="Out"/>, for lines that another program or file takes as they are.</summary>
+    public TextWriter Data { get; } = output;
 
     public bool OutIsTerminal { get; init; }
 
@@ -47,8 +53,11 @@ internal sealed class Screen(TextWriter output, TextWriter error)
         Error.Write(text + "\n");
     }
 
+    /// <summary>Tells of a fault of the program, for whoever will mend it.</summary>
+    public void Tell(Bug bug) => Error.Write($"closemown: {bug.LogLine}\n");
+
     /// <summary>Text in a tone, or plain where colour is not wanted.</summary>
-    public string Ink(Tone tone, string text) => !Colour || tone == Tone.Plain || text.Length == 0 ? text : $"\u001b[{Code(tone)}m{text}\u001b[0m";
+    public string Ink(Tone tone, string text) => !Colour || tone == Tone.Plain || text.Length == 0 ? text : $"{ScreenWriter.ColourMark}{Code(tone)}m{text}{ScreenWriter.ColourMark}0m";
 
     private static string Code(Tone tone) => tone switch
     {

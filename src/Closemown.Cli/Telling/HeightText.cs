@@ -62,7 +62,7 @@ internal sealed class HeightText(HeightBelief b, string? area, bool wet, Writing
         if (b.Track.Unit.RangeMm is { } range && (set.Mean < range.Low || set.Mean > range.High)) yield return $"The screws reach only {figures.Number(range.Low)} to {figures.Whole(range.High)}.";
         var best = CutReading.Of(b, area, wet)[0];
         yield return $"What would teach most: {Lower(words.Say(HeightAnswer.Say(best, set.Sd)))}";
-        yield return $"To be led there: closemown next --cut {figures.Whole(cutMm).Replace(" ", "", StringComparison.Ordinal)}{(area is null ? "" : $" --area {area}")}";
+        yield return $"To be led there: closemown next --cut {figures.Whole(cutMm).Replace(" ", "", StringComparison.Ordinal)}{(area is null ? "" : $" --area {CommandWord.Of(area)}")}";
     }
 
     private string Sides()

@@ -5,7 +5,11 @@ using Closemown.Quantities;
 namespace Closemown.Cli;
 
 /// <summary>A step told to a person: what to do, how sure, why, cautions, what follows.</summary>
-internal sealed class StepText(Screen screen, Phrasing words, WritingStyle style)
+/// <param name="screen">Where it is told.</param>
+/// <param name="words">The person's words.</param>
+/// <param name="style">The person's way of writing.</param>
+/// <param name="unit">The unit, where the book has several and a command must name it; null else.</param>
+internal sealed class StepText(Screen screen, Phrasing words, WritingStyle style, string? unit = null)
 {
     private const int Column = 12;
     private readonly Sections sections = new(screen, Column);
@@ -67,39 +71,42 @@ internal sealed class StepText(Screen screen, Phrasing words, WritingStyle style
 
     private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 
-    /// <summary>What to type when it is done.</summary>
-    private static string? Record(AdviceStep step)
+    /// <summary>What to type when it is done; null where nothing is.</summary>
+    internal string? Record(AdviceStep step) => step.Do switch
     {
-        string At(string words) => step.Stations switch
-        {
-            { Count: 3 } => $"LEFT CENTRE RIGHT   (each {words})",
-            [0, 2] => $"LEFT RIGHT   (each {words})",
-            _ => $"{string.Join(' ', step.Stations.Select(s => $"{Stations.All[s]}=…"))}   ({words})",
-        };
-        return step.Do switch
-        {
-            "paper-cut" => $"closemown add paper-cut {At("cuts, nicks or folds")}",
-            "paper-drag" => $"closemown add paper-drag {At("tight, slight or loose")}",
-            "contact" => $"closemown add contact {At("none, light or heavy")}",
-            "torch" => $"closemown add torch {At("none, thin or wide")}",
-            "feeler" => $"closemown add feeler {string.Join(' ', step.Stations.Select(s => $"{Stations.All[s]}=30..50um"))}   (what goes .. what does not)",
-            "fit" => "closemown add fit none none tight free straight   (as found: play left, play right, screws, adjusters, blades)",
-            "clicks" => $"closemown add clicks left={step.Left ?? 0} right={step.Right ?? 0}",
-            "lap" => $"closemown add lap {step.LapMinutes}{(step.Grit is { } g ? $" grit={g}" : "")}",
-            "square-up" => "closemown add square-up",
-            "stone" => $"closemown add stone {step.What}",
-            "grind" => $"closemown add grind {step.What}",
-            "repair" => "closemown add rebuild \"what was done\"",
-            "gauge" => "closemown add gauge LEFT RIGHT",
-            "screw" => $"closemown add screw {Turned("left", step.LeftTurns)}{Turned("right", step.RightTurns)}".TrimEnd(),
-            "lock" => "closemown add locked",
-            "mow" when step.ExpectHeight is not null => null,
-            "mow" => "closemown add mow 1h, then closemown add swath LEFT CENTRE RIGHT (each clean, ragged or uncut)",
-            _ => null,
-        };
-    }
+        "paper-cut" => Checked(step, "cuts, nicks or folds"),
+        "paper-drag" => Checked(step, "tight, slight or loose"),
+        "contact" => Checked(step, "none, light or heavy"),
+        "torch" => Checked(step, "none, thin or wide"),
+        "feeler" => Add($"feeler {string.Join(' ', step.Stations.Select(s => $"{Stations.All[s]}=30..50um"))}", "what goes .. what does not"),
+        "fit" => Add("fit none none tight free straight", "as found: play left, play right, screws, adjusters, blades"),
+        "clicks" => Add($"clicks left={step.Left ?? 0} right={step.Right ?? 0}"),
+        "lap" => Add($"lap {Number(step.LapMinutes ?? 0, "0.##")}{(step.Grit is { } g ? $" grit={Number(g, "0")}" : "")}"),
+        "square-up" => Add("square-up"),
+        "stone" => Add($"stone {step.What}"),
+        "grind" => Add($"grind {step.What}"),
+        "repair" => Add("rebuild \"what was done\""),
+        "gauge" => Add("gauge LEFT RIGHT"),
+        "screw" => Add($"screw {Turned("left", step.LeftTurns)}{Turned("right", step.RightTurns)}".TrimEnd()),
+        "lock" => Add("locked"),
+        "mow" when step.ExpectHeight is not null => null,
+        "mow" => $"{Add("mow 1h")}, then {Add("swath LEFT CENTRE RIGHT", "each clean, ragged or uncut")}",
+        _ => null,
+    };
 
-    private static string Turned(string side, double? turns) => turns is { } n && n != 0 ? $"{side}={n.ToString("+0.##;-0.##", System.Globalization.CultureInfo.InvariantCulture)} " : "";
+    private string Add(string typed, string? remark = null) =>
+        $"closemown add {typed}{(unit is null ? "" : $" --unit {CommandWord.Of(unit)}")}{(remark is null ? "" : $"   ({remark})")}";
+
+    private string Checked(AdviceStep step, string words) => step.Stations switch
+    {
+        { Count: 3 } => Add($"{step.Do} LEFT CENTRE RIGHT", $"each {words}"),
+        [0, 2] => Add($"{step.Do} LEFT RIGHT", $"each {words}"),
+        _ => Add($"{step.Do} {string.Join(' ', step.Stations.Select(s => $"{Stations.All[s]}=…"))}", words),
+    };
+
+    private string Turned(string side, double? turns) => turns is { } n && n != 0 ? $"{side}={Number(n, "+0.##;-0.##")} " : "";
+
+    private string Number(double value, string format) => value.ToString(format, System.Globalization.CultureInfo.InvariantCulture).Replace('.', style.DecimalSign);
 
     private string Place(int station) => Words.For(style, station switch { 0 => WordKey.Left, 1 => WordKey.Centre, _ => WordKey.Right });
 }

@@ -29,7 +29,7 @@ internal sealed class WeatherReport(WeatherFileRead read, string source, string 
     {
         if (call.Json)
         {
-            call.Screen.Line(Conversation.Text(Json()));
+            call.Answer(Json());
             return;
         }
         var days = read.Days;

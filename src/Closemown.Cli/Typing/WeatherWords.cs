@@ -17,7 +17,8 @@ internal static partial class WeatherWords
     /// <param name="style">The person's way of writing.</param>
     public static IReadOnlyList<string> Read(IReadOnlyList<string> typed, DateOnly today, WritingStyle style)
     {
-        var fields = new List<string>();
+        typed = FieldOptions.Assigned(Kinds.Get("weather"), typed);
+        var (fields, ahead) = (new List<string>(), typed.Any(w => w is "forecast" or "forecast=yes" or "forecast=true"));
         string Day(DateOnly d) => $"date={d.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)}";
         for (var i = 0; i < typed.Count; i++)
         {
@@ -33,7 +34,7 @@ internal static partial class WeatherWords
                 fields.Add($"tMaxC={between.Groups[2].Value}");
                 i += 2;
             }
-            else if (Array.FindIndex(Fields, f => f.Word == word) is var f and >= 0 && i + 1 < typed.Count && Amounts.IsNumber(typed[i + 1]))
+            else if (Array.FindIndex(Fields, f => f.Word == word) is var f and >= 0 && i + 1 < typed.Count && Amounts.IsNumber(typed[i + 1]) && !Range().IsMatch(typed[i + 1]))
             {
                 // "rain 3 mm": the unit stands by itself.
                 var field = Kinds.Get("weather").Fields[Kinds.Get("weather").IndexOf(Fields[f].Field)];
@@ -43,14 +44,23 @@ internal static partial class WeatherWords
             }
             else if (word == "dry") fields.Add("rainMm=0");
             else if (word == "date" && i + 1 < typed.Count) continue;
-            else if (DayTyped.Read(typed, i, today, ahead: false, out var told) is > 0 and var n)
+            else if (DayTyped.Read(typed, i, today, ahead, out var told) is > 0 and var n)
             {
                 fields.Add(Day(told));
                 i += n - 1;
             }
             else fields.Add(word);
         }
-        if (!fields.Exists(w => w.StartsWith("date=", StringComparison.OrdinalIgnoreCase) || w == "--date")) fields.Add(Day(today));
+        var at = fields.FindIndex(w => w.StartsWith("date=", StringComparison.OrdinalIgnoreCase) || w.StartsWith("day=", StringComparison.OrdinalIgnoreCase));
+        var day = today;
+        if (at >= 0 && DayTyped.Read([fields[at][(fields[at].IndexOf('=', StringComparison.Ordinal) + 1)..]], 0, today, ahead, out day) == 0) return fields;
+        if (at >= 0) fields[at] = Day(day);
+        else fields.Add(Day(day));
+        if (day > today && !ahead)
+        {
+            if (fields.Exists(w => w is "forecast=no" or "forecast=false")) throw CliFault.Refused($"{EntryWords.Day(day)} has not been yet.", "Its weather is a forecast: leave forecast=no out.");
+            fields.Add("forecast=yes");
+        }
         return fields;
     }
 

@@ -60,6 +60,21 @@ public static class AreaDefaults
     /// <summary>Standing height of an area nobody has read: mean and spread, mm.</summary>
     public const double CanopyMm = 7, CanopySdMm = 4;
 
+    /// <summary>Height of a sward nobody mows, mm, seed heads apart: creeping bentgrass and meadow-grasses, fescues and browntop, ryegrass, warm-season grass, and where nothing was told.</summary>
+    public const double BentCeilingMm = 150, FescueCeilingMm = 250, RyegrassCeilingMm = 350, WarmCeilingMm = 200, UntoldCeilingMm = 250;
+
+    /// <summary>The widest spread of a standing height, as a share of the unmown height: that of knowing nothing from 0 up to it.</summary>
+    public const double WidestShare = 0.29;
+
+    /// <summary>Days without a reading or a mowing from which on a height hardly known counts as not known.</summary>
+    public const int SilentDays = 42;
+
+    /// <summary>Days after which it counts as not known in any case.</summary>
+    public const int LongSilentDays = 366;
+
+    /// <summary>Spread from which on a height is hardly known, as a share of it.</summary>
+    public const double HardlyKnownShare = 0.25;
+
     /// <summary>How long stress takes to fade or to build up, days.</summary>
     public const double StressDays = 7;
 

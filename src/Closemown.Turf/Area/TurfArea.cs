@@ -53,6 +53,9 @@ public sealed record TurfArea
     /// <summary>Growth in height at its best before the area has taught anything, mm a day, by species.</summary>
     public double FullRateMm => LeafGrowthOf(Species);
 
+    /// <summary>How high the sward stands where nobody mows, mm, by species: nothing is believed to stand higher unless it was read.</summary>
+    public double CeilingMm => CeilingOf(Species, Grass);
+
     /// <summary>All <c>area</c> entries of that area in order: a later one changes only the fields it names.</summary>
     /// <param name="name">The area.</param>
     /// <param name="areaEntries">Its entries of kind <c>area</c>, in order.</param>
@@ -84,10 +87,18 @@ public sealed record TurfArea
 
     private static double LeafGrowthOf(string? species)
     {
-        if (species is null) return LeafGrowth.UntoldMm;
-        bool Says(params string[] words) => words.Any(w => species.Contains(w, StringComparison.OrdinalIgnoreCase));
-        if (Says("rye", "lolium")) return LeafGrowth.RyegrassMm;
-        if (Says("creeping", "stolonifera", "meadow", "poa", "annual")) return LeafGrowth.CreepingBentMm;
-        return Says("fescue", "festuca", "brown", "capillaris", "bent") ? LeafGrowth.FescueBrowntopMm : LeafGrowth.UntoldMm;
+        if (Says(species, "rye", "lolium")) return LeafGrowth.RyegrassMm;
+        if (Says(species, "creeping", "stolonifera", "meadow", "poa", "annual")) return LeafGrowth.CreepingBentMm;
+        return Says(species, "fescue", "festuca", "brown", "capillaris", "bent") ? LeafGrowth.FescueBrowntopMm : LeafGrowth.UntoldMm;
     }
+
+    private static double CeilingOf(string? species, TurfGrass grass)
+    {
+        if (Says(species, "rye", "lolium")) return AreaDefaults.RyegrassCeilingMm;
+        if (Says(species, "creeping", "stolonifera", "meadow", "poa", "annual")) return AreaDefaults.BentCeilingMm;
+        if (Says(species, "fescue", "festuca", "brown", "capillaris", "bent")) return AreaDefaults.FescueCeilingMm;
+        return grass == TurfGrass.Warm ? AreaDefaults.WarmCeilingMm : AreaDefaults.UntoldCeilingMm;
+    }
+
+    private static bool Says(string? species, params string[] words) => species is not null && words.Any(w => species.Contains(w, StringComparison.OrdinalIgnoreCase));
 }

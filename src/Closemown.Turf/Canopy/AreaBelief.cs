@@ -6,6 +6,7 @@ namespace Closemown.Turf;
 public sealed class AreaBelief
 {
     private static readonly double[] LevelCuts = [0.5, 1.5, 2.5];
+    private const double LeastMm = 0.5;
     private readonly GaussianState last;
 
     private AreaBelief(AreaTrack track, Posterior posterior)
@@ -29,13 +30,30 @@ public sealed class AreaBelief
     /// <param name="at">The time; before the first entry it is what is believed there.</param>
     public GaussianState At(DateTimeOffset at)
     {
-        var moments = Track.Moments;
-        var step = moments.Count - 1;
-        while (step > 0 && moments[step].At > at) step--;
-        var (from, state) = step < 0 ? (Track.Last ?? at, last) : step == moments.Count - 1 ? (Track.Last ?? at, last) : (moments[step].At, Posterior.StateAt(step));
+        var (from, state) = Before(at);
         var pass = new ForwardPass(state);
         Track.MoveOn(pass, from, at);
         return pass.Current;
+    }
+
+    /// <summary>What the turf stands at at a time, mm, if nobody mows between the entry before it and then: turf that nobody mows does not shrink, and stands no higher than an unmown sward.</summary>
+    /// <param name="at">The time.</param>
+    /// <param name="moved">The belief at that time, from <see cref="At"/>.</param>
+    public (double Mean, double Sd) StandsMm(DateTimeOffset at, GaussianState moved)
+    {
+        var (mean, sd) = CanopyMm(moved);
+        var (before, _) = CanopyMm(Before(at).State);
+        var ceiling = Track.Area.CeilingMm;
+        return (Math.Max(LeastMm, Math.Clamp(mean, before, Math.Max(before, ceiling))), Math.Min(sd, AreaDefaults.WidestShare * ceiling));
+    }
+
+    /// <summary>The last step not after a time.</summary>
+    private (DateTimeOffset From, GaussianState State) Before(DateTimeOffset at)
+    {
+        var moments = Track.Moments;
+        var step = moments.Count - 1;
+        while (step > 0 && moments[step].At > at) step--;
+        return step < 0 || step == moments.Count - 1 ? (Track.Last ?? at, last) : (moments[step].At, Posterior.StateAt(step));
     }
 
     /// <summary>What the turf stands at, mm.</summary>

@@ -236,8 +236,19 @@ public sealed class AreaTrack
     {
         var passed = DayShares.Between(Area.LocalTime(from), Area.LocalTime(to));
         if (passed.Count == 0) return null;
-        return CanopySteps.Grow([.. passed.Select(p => (Days.On(p.Date), p.Share))], Area.FullRateMm, Math.Max(0.1 * Area.FullRateMm, belief.Mean[CanopyLayout.StateSize + CanopyLayout.Rate]),
-            belief.Mean[CanopyLayout.Canopy] - RateAtMm);
+        var over = belief.Mean[CanopyLayout.Canopy] - RateAtMm;
+        return CanopySteps.Grow([.. passed.Select(p => (Days.On(p.Date), p.Share))], Area.FullRateMm, Math.Max(0.1 * Area.FullRateMm, Constant(CanopyLayout.Rate)), over, Slows);
+
+        double Constant(int j) => belief.Mean[CanopyLayout.StateSize + j];
+
+        // Unmown turf grows up to its ceiling and stays there, however many weeks pass.
+        double Slows((double Growth, double Fed, double Wide) days)
+        {
+            var grown = ((Constant(CanopyLayout.Rate) + (Constant(CanopyLayout.Tall) * over) + belief.Mean[CanopyLayout.Spell]) * days.Growth)
+                + (Constant(CanopyLayout.Feed) * days.Fed) + (Constant(CanopyLayout.Wide) * days.Wide);
+            var room = Math.Max(0, Area.CeilingMm - belief.Mean[CanopyLayout.Canopy]);
+            return grown > room ? room / grown : 1;
+        }
     }
 
     private void Move(CanopyStep s, DateTimeOffset at, Entry? mowing)

@@ -8,7 +8,8 @@ internal static class CanopySteps
     /// <param name="fullMm">The species' full rate, mm a day: the scale of spells.</param>
     /// <param name="heldRateMm">The rate as now believed, mm a day: the scale of a day's noise.</param>
     /// <param name="heldCanopyMm">The canopy as now believed less the height the full rate is told for, mm.</param>
-    public static CanopyStep Grow(IReadOnlyList<(TurfDay Day, double Share)> days, double fullMm, double heldRateMm, double heldCanopyMm)
+    /// <param name="slows">Given what the days would grow, mm a unit of each constant, the share of it that grows: less than 1 near the height of an unmown sward.</param>
+    public static CanopyStep Grow(IReadOnlyList<(TurfDay Day, double Share)> days, double fullMm, double heldRateMm, double heldCanopyMm, Func<(double Growth, double Fed, double Wide), double> slows)
     {
         double growth = 0, fed = 0, wide = 0, noise = 0, unread = 0, passed = 0, kept = 1, asked = 0;
         foreach (var (day, share) in days)
@@ -24,6 +25,9 @@ internal static class CanopySteps
             asked = (asked * stays) + ((1 - stays) * day.Stress.Greatest);
             kept *= stays;
         }
+        var grows = slows((growth, fed, wide));
+        (growth, fed, wide) = (growth * grows, fed * grows, wide * grows);
+        (noise, unread) = (noise * grows * grows, unread * grows * grows);
         var step = new CanopyStep();
         step.Constant(CanopyLayout.Canopy, CanopyLayout.Rate, growth)
             .Constant(CanopyLayout.Canopy, CanopyLayout.Feed, fed)

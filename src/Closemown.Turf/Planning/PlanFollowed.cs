@@ -78,7 +78,7 @@ internal sealed class PlanFollowed
             {
                 if (said.Mow && !traces.KeepOff[n, day])
                     canopy[n] = Math.Min(canopy[n], Math.Max(0.5, said.CutMm + (p.CutMm.Sd * PlanChance.Normal(n, t, PlanChance.Cut))));
-                canopy[n] += traces.GrowthMm[n, day];
+                canopy[n] = p.Grown(canopy[n], traces.GrowthMm[n, day]);
                 stress[n] += (traces.StressInput[n, day] - stress[n]) / p.StressDays;
             }
         }
@@ -210,7 +210,7 @@ internal sealed class PlanFollowed
             for (var n = 0; n < canopy.Length; n++)
             {
                 var later = canopy[n];
-                for (var d = t; d < next; d++) later += p.Traces.GrowthMm[n, PlanCalendar.TraceDay(d, p.Traces.Days)];
+                for (var d = t; d < next; d++) later = p.Grown(later, p.Traces.GrowthMm[n, PlanCalendar.TraceDay(d, p.Traces.Days)]);
                 over += PlanPrices.OverThird(later, solved.Grid.CutsMm[cut], p.CutMm.Sd) / canopy.Length;
             }
             if (over >= 0.25) return new(PlanReason.OverThirdByNextFreeDay, over);

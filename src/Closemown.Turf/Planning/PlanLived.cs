@@ -40,7 +40,7 @@ internal sealed class PlanLived
                 }
                 loss += solved.Prices.Standing(canopy, t);
                 if (shown) Loss += each * loss;
-                canopy += traces.GrowthMm[n, day];
+                canopy = p.Grown(canopy, traces.GrowthMm[n, day]);
                 stress += (traces.StressInput[n, day] - stress) / p.StressDays;
             }
             if (reached >= 0) ReachedShare[reached] += each;
@@ -67,7 +67,7 @@ internal sealed class PlanLived
     public static int Lowering(PlanProblem p) => Math.Clamp(p.MowingsSinceLowering ?? PlanLimits.LowerApart, 0, PlanGrid.LoweringCounts - 1);
 
     public static (double CanopyMm, double Stress) Start(PlanProblem p, int trace) =>
-        (Math.Max(0.5, p.CanopyMm.Mean + (p.CanopyMm.Sd * PlanChance.Stratified(trace, p.Traces.Count, PlanChance.Canopy))),
+        (Math.Clamp(p.CanopyMm.Mean + (p.CanopyMm.Sd * PlanChance.Stratified(trace, p.Traces.Count, PlanChance.Canopy)), 0.5, Math.Max(p.CanopyMm.Mean, p.CeilingMm)),
             Math.Clamp(p.Stress.Mean + (p.Stress.Sd * PlanChance.Stratified(trace, p.Traces.Count, PlanChance.Stress)), 0, StressSources.Severe));
 
     /// <summary>The best allowed cut and what mowing gains against not mowing; −1 where nothing may be mown.</summary>

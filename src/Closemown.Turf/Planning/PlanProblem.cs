@@ -18,6 +18,9 @@ public sealed record PlanProblem
     /// <summary>What the turf stands at on the first morning, mm.</summary>
     public required Belief CanopyMm { get; init; }
 
+    /// <summary>How high the sward stands where nobody mows, mm: nothing grows past it.</summary>
+    public double CeilingMm { get; init; } = AreaDefaults.UntoldCeilingMm;
+
     /// <summary>Stress on the first morning, 0 none to 3 severe.</summary>
     public Belief Stress { get; init; }
 
@@ -80,6 +83,9 @@ public sealed record PlanProblem
 
     public PlanLosses Losses { get; init; } = new();
 
+    /// <summary>A standing height after it has grown, mm: what stood above the ceiling already stays there.</summary>
+    internal double Grown(double canopyMm, double growthMm) => Math.Min(canopyMm + growthMm, Math.Max(canopyMm, CeilingMm));
+
     /// <summary>Refuses what no plan can be made from.</summary>
     /// <exception cref="ArgumentOutOfRangeException">A number is out of its range; the message names it.</exception>
     internal void Check()
@@ -87,6 +93,7 @@ public sealed record PlanProblem
         In(Days, 1, PlanLimits.MostDays, "days");
         In(CanopyMm.Mean, 0.1, 500, "canopy, mm");
         In(CanopyMm.Sd, 0, 100, "spread of the canopy, mm");
+        In(CeilingMm, 10, 1000, "height of an unmown sward, mm");
         In(CanopySdMm, 0.01, 5, "spread of later canopies, mm");
         In(Stress.Mean, 0, StressSources.Severe, "stress");
         In(Stress.Sd, 0, StressSources.Severe, "spread of stress");

@@ -28,7 +28,7 @@ public static class TurfFutures
         {
             var x = draws[s].ToArray();
             double Constant(int j) => x[CanopyLayout.StateSize + j];
-            double canopy = Math.Max(0.5, x[CanopyLayout.Canopy]), spell = x[CanopyLayout.Spell];
+            double canopy = Math.Clamp(x[CanopyLayout.Canopy], 0.5, track.Area.CeilingMm), spell = x[CanopyLayout.Spell];
             double rate = Math.Max(0.1 * full, Constant(CanopyLayout.Rate)), feed = Math.Max(0, Constant(CanopyLayout.Feed)), feels = Math.Max(0, Constant(CanopyLayout.Feels));
             double tall = Constant(CanopyLayout.Tall) * (canopy - AreaTrack.RateAtMm), wide = Constant(CanopyLayout.Wide);
             // Dry soil and the form of growth are misjudged alike for days on end.

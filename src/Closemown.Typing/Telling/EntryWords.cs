@@ -10,11 +10,14 @@ public static class EntryWords
     /// <summary>"paper-cut: left cuts, centre cuts, right folds"; of the turf a line in plain words.</summary>
     public static string Short(Entry e, WritingStyle style)
     {
-        if (TurfEcho.Of(e, style) is { } turf) return turf;
+        if (TurfEcho.Of(e, style) is { } turf) return OneLine(turf);
         var parts = e.Kind.Fields.Select(f => Field(e, f, style)).Where(p => p is not null).Concat(e.Others.Select(o => $"{o.Key} {o.Value}"));
         var said = string.Join(", ", parts);
-        return said.Length > 0 ? $"{e.Kind.Name}: {said}" : e.Kind.Name;
+        return said.Length > 0 ? OneLine($"{e.Kind.Name}: {said}") : e.Kind.Name;
     }
+
+    /// <summary>A text of several lines would look like several entries.</summary>
+    private static string OneLine(string text) => text.ReplaceLineEndings(" ");
 
     /// <summary>"3 May 2026, 10:30".</summary>
     public static string When(DateTimeOffset at) => at.ToString("d MMM yyyy, HH:mm", CultureInfo.InvariantCulture);
@@ -30,15 +33,17 @@ public static class EntryWords
         var corrected = typed is null ? "" : $" (typed {typed})";
         return value switch
         {
-            double d => e.Is("clicks") ? $"{f.Name} {(d == 0 ? "stays" : $"{Math.Abs(d).ToString("0.#", CultureInfo.InvariantCulture)} {(d > 0 ? "in" : "out")}")}" : $"{Name(f, style)} {d.ToString("0.###", CultureInfo.InvariantCulture)}{Unit(f)}{corrected}",
+            double d => e.Is("clicks") ? $"{f.Name} {(d == 0 ? "stays" : $"{Number(d < 0 ? -d : d, "0.#", style)} {(d > 0 ? "in" : "out")}")}" : $"{Name(f, style)} {Number(d, "0.###", style)}{Unit(f)}{corrected}",
             string s => f.Name is "what" or "where" or "when" ? s : $"{Name(f, style)} {s}",
             bool b => b ? Name(f, style) : $"not {Name(f, style)}",
             string[] list => string.Join(" and ", list),
-            double[] list => $"{Name(f, style)} {string.Join(" ", list.Select(x => x.ToString("0.###", CultureInfo.InvariantCulture)))}{Unit(f)}",
-            GoNoGo g => $"{f.Name} {(g.GoUm is { } go ? $"{go.ToString("0.#", CultureInfo.InvariantCulture)} goes" : "")}{(g is { GoUm: not null, NoGoUm: not null } ? ", " : "")}{(g.NoGoUm is { } no ? $"{no.ToString("0.#", CultureInfo.InvariantCulture)} does not" : "")} (µm)",
+            double[] list => $"{Name(f, style)} {string.Join(" ", list.Select(x => Number(x, "0.###", style)))}{Unit(f)}",
+            GoNoGo g => $"{f.Name} {(g.GoUm is { } go ? $"{Number(go, "0.#", style)} goes" : "")}{(g is { GoUm: not null, NoGoUm: not null } ? ", " : "")}{(g.NoGoUm is { } no ? $"{Number(no, "0.#", style)} does not" : "")} (µm)",
             _ => f.Name,
         };
     }
+
+    private static string Number(double x, string format, WritingStyle style) => x.ToString(format, CultureInfo.InvariantCulture).Replace('.', style.DecimalSign);
 
     private static string Name(FieldSpec f, WritingStyle style) => f.Name switch
     {

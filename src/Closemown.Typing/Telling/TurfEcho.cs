@@ -1,3 +1,4 @@
+using System.Text;
 using Closemown.Entries;
 using Closemown.Quantities;
 
@@ -57,15 +58,18 @@ internal static class TurfEcho
 
     private static string? First(string forms, EchoValues values) => forms.Split('|').Select(f => Filled(f, values)).FirstOrDefault(f => f is not null);
 
-    /// <summary>A form with its places filled in; null where one is not known.</summary>
+    /// <summary>A form with its places filled in; null where one is not known. Braces in a value are text.</summary>
     private static string? Filled(string form, EchoValues values)
     {
-        while (form.IndexOf('{', StringComparison.Ordinal) is var open and >= 0)
+        var said = new StringBuilder();
+        var at = 0;
+        while (form.IndexOf('{', at) is var open and >= 0)
         {
             var close = form.IndexOf('}', open);
             if (values.Of(form[(open + 1)..close]) is not { } value) return null;
-            form = string.Concat(form.AsSpan(0, open), value.Replace('{', '('), form.AsSpan(close + 1));
+            said.Append(form, at, open - at).Append(value);
+            at = close + 1;
         }
-        return form;
+        return said.Append(form, at, form.Length - at).ToString();
     }
 }

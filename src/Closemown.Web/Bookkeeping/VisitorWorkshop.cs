@@ -9,6 +9,8 @@ namespace Closemown.Web;
 /// <summary>The workshop as one visitor's page sees it.</summary>
 internal sealed class VisitorWorkshop(Workshop workshop, VisitorLook look, ServeLimits limits) : IWorkshop
 {
+    public string? Warning => workshop.Damage is { } damage ? $"{damage.Warning} {damage.Remedy}" : null;
+
     public long Sequence => workshop.Stamp.Entries;
 
     public DateTimeOffset AskedAt => workshop.AskedAt;

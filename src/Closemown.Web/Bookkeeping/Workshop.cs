@@ -23,15 +23,16 @@ internal sealed class Workshop : IDisposable
     private Conversation? talk;
     private volatile Answers answers;
     private BookStamp told;
+    private volatile Seen? read;
 
     /// <summary>Opens the book, making it where there is none. Its entries are read when something is first asked.</summary>
     /// <exception cref="BookException">It cannot be used.</exception>
     public Workshop(ServeOptions options, TimeProvider clock)
     {
         settings = AdviceSettings.Default with { PriceOfMinute = options.PriceOfMinute };
-        book = BookFile.Open(options.Book);
+        book = BookFile.Open(options.Book, new BookOptions { SoundPart = options.SoundPart });
         // Looked at while the other connection is writing, or waits for another program to have written.
-        watch = book.Where == BookFile.InMemory ? book : BookFile.Open(options.Book, new BookOptions { ReadOnly = true });
+        watch = book.Where == BookFile.InMemory ? book : BookFile.Open(options.Book, new BookOptions { ReadOnly = true, SoundPart = options.SoundPart });
         time = options.TimeOfTheBook ? null : new AskingTime(clock);
         newId = book.Where == BookFile.InMemory ? new SequentialIds().Next : new IdMaker().Next;
         answers = new(told = Stamp, time?.Now ?? default);
@@ -43,6 +44,34 @@ internal sealed class Workshop : IDisposable
     /// <summary>How far the book has come, changes by other programs included.</summary>
     /// <exception cref="BookException">The book cannot be read.</exception>
     public BookStamp Stamp => watch.Stamp;
+
+    /// <summary>What is wrong with the book, where it was told to answer from its sound part; null where it is whole.</summary>
+    public BookDamage? Damage => watch.Damage;
+
+    /// <summary>Whether the work can be done: the entries have been read, the chain fits, and the file is still the one that was opened and holds what was seen in it.</summary>
+    /// <param name="stop">Ends the wait for others.</param>
+    /// <exception cref="BookException">What is the matter.</exception>
+    public async Task<BookStamp> Health(CancellationToken stop)
+    {
+        if (read is null)
+        {
+            await turn.WaitAsync(stop);
+            try
+            {
+                CatchUp();
+                Noted(Talk);
+            }
+            finally
+            {
+                turn.Release();
+            }
+        }
+        var stamp = Stamp;
+        if (Damage is { } damage) throw new BookException(BookTrouble.Damaged, damage.Warning, damage.Remedy);
+        if (read is { Seq: > 0 } seen && (seen.Seq > stamp.Entries || watch.HashAt(seen.Seq) != seen.Hash))
+            throw new BookException(BookTrouble.ChangedOutside, $"{Where} was changed from outside: entry {seen.Seq} is not in it any more.", "End the server, see that the right file lies there, and start it again.");
+        return stamp;
+    }
 
     /// <summary>The time a question is asked at now.</summary>
     public DateTimeOffset AskedAt
@@ -62,7 +91,13 @@ internal sealed class Workshop : IDisposable
         }
     }
 
-    private Conversation Talk => talk ??= new Conversation(book, settings, Phrasing.Plain, newId, time is null ? null : () => time.Now);
+    private Conversation Talk => talk ??= new Conversation(book, settings, Phrasing.Plain, newId, time is null ? null : () => time.Now, time is null ? null : () => time.Now)
+    {
+        BugMet = bug => BugMet?.Invoke(bug),
+    };
+
+    /// <summary>A fault of the program was met; the log writes it down.</summary>
+    public Action<Bug>? BugMet { get; set; }
 
     /// <summary>The answer to a question, as the pipe writes it, in UTF-8.</summary>
     /// <param name="question">A JSON object.</param>
@@ -115,7 +150,15 @@ internal sealed class Workshop : IDisposable
         Answers held;
         try
         {
-            held = CatchUp();
+            try
+            {
+                held = CatchUp();
+                _ = Talk;
+            }
+            catch (BookException e)
+            {
+                return Conversation.Text(Conversation.Refused(e, line));       // the entry is handed back
+            }
             var asked = Talk.AskedAt;
             var answer = Whole(() => Talk.Say(line));
             // In an invented book, whose time is that of its last entry, one of an earlier day does not turn the time back: begun anew, the latest counts.
@@ -212,6 +255,8 @@ internal sealed class Workshop : IDisposable
         turn.Dispose();
     }
 
+    private void Noted(Conversation known) => read = new(known.Desk.Arrived.Count, known.Desk.Arrived.Count == 0 ? HashChain.Genesis : known.Desk.HashAfter(known.Desk.Arrived.Count));
+
     private bool Holds(Answers held, BookStamp now) => held.Stamp == now && (time is null || time.After(held.At) == held.At);
 
     /// <summary>Takes in what others have put into the book, and begins anew to keep answers where it or the time has gone on; only in turn.</summary>
@@ -219,6 +264,7 @@ internal sealed class Workshop : IDisposable
     {
         var (held, now) = (answers, Stamp);
         if (now != held.Stamp) Refresh(now.Weather != held.Stamp.Weather);
+        if (talk is not null && (read is null || now != held.Stamp)) Noted(talk);
         if (!Holds(held, now)) answers = held = new(now, time is null ? default : now == held.Stamp ? time.After(held.At) : time.Now);
         return held;
     }
@@ -242,6 +288,9 @@ internal sealed class Workshop : IDisposable
             throw;
         }
     }
+
+    /// <summary>The last entry that was read, and its hash.</summary>
+    private sealed record Seen(long Seq, string Hash);
 
     private void Tell(BookStamp now)
     {

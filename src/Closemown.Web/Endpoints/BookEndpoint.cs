@@ -31,10 +31,12 @@ internal static class BookEndpoint
         }
         var slice = workshop.Read(from, string.IsNullOrEmpty(kind) ? null : kind, count, http.RequestAborted);
         http.Response.ContentType = JsonBody.ContentType;
-        await http.Response.WriteAsync(Conversation.Text(new JsonObject
+        var answer = new JsonObject
         {
             ["ok"] = true,
             ["book"] = new JsonObject { ["entries"] = new JsonArray([.. slice.Entries]), ["next"] = slice.Next, ["last"] = slice.Last },
-        }), http.RequestAborted);
+        };
+        if (Conversation.Damaged(workshop.Damage) is { } damaged) answer["damaged"] = damaged;
+        await http.Response.WriteAsync(Conversation.Text(answer), http.RequestAborted);
     }
 }

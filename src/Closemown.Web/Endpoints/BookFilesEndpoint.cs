@@ -20,6 +20,8 @@ internal static class BookFilesEndpoint
         using var text = new MemoryStream();
         await using (var writer = new StreamWriter(text, new UTF8Encoding(false), leaveOpen: true)) workshop.Export(writer);
         http.Response.ContentType = EntriesEndpoint.ContentType;
+        // The lines are entries and nothing else: that they are not all is said beside them.
+        if (workshop.Damage is { } damage) http.Response.Headers["Closemown-Damaged"] = damage.FromEntry is { } from ? $"from entry {from.ToString(CultureInfo.InvariantCulture)}" : "weather";
         http.Response.Headers.ContentDisposition = $"attachment; filename=\"closemown-{Day(clock)}.jsonl\"";
         http.Response.ContentLength = text.Length;
         text.Position = 0;

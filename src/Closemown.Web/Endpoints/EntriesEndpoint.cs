@@ -1,14 +1,17 @@
+using System.IO.Pipelines;
+using System.Text.Json.Nodes;
 using Closemown.Book;
 using Closemown.Entries;
 using Closemown.Pipe;
 using Closemown.Serving;
-using Microsoft.AspNetCore.Http.Features;
 
 namespace Closemown.Web;
 
 /// <summary>Entries as JSON Lines, each answered by a line as the pipe answers.</summary>
 internal static class EntriesEndpoint
 {
+    private const string BookFails = $"{{\"ok\":false,\"error\":{{\"code\":\"{Conversation.BookCode}\"";
+
     public const string ContentType = "application/jsonl; charset=utf-8";
 
     public static void MapEntries(this IEndpointRouteBuilder app) =>
@@ -19,13 +22,14 @@ internal static class EntriesEndpoint
             .Produces<string>(StatusCodes.Status403Forbidden, "application/json").Produces<string>(StatusCodes.Status413PayloadTooLarge, "application/json")
             .Produces<string>(StatusCodes.Status415UnsupportedMediaType, "application/json").Produces<string>(StatusCodes.Status429TooManyRequests, "application/json");
 
-    private static async Task Take(HttpContext http, Workshop workshop, ServeLimits limits)
+    private static async Task Take(HttpContext http, Workshop workshop, ServeLimits limits, ILoggerFactory logs)
     {
-        Stream body = http.Request.Body;
-        using var whole = new MemoryStream();
-        if (http.Request.ContentLength is not null)
+        var body = http.Request.BodyReader;
+        var toldLength = http.Request.ContentLength is not null;
+        if (toldLength)
         {
             // Its length is told: read whole, within the limit of bytes, so that too many lines are refused before one is taken.
+            var whole = new MemoryStream();
             await http.Request.Body.CopyToAsync(whole, http.RequestAborted);
             if (Count(whole.GetBuffer().AsSpan(0, (int)whole.Length)) > limits.RequestLines)
             {
@@ -33,41 +37,55 @@ internal static class EntriesEndpoint
                 return;
             }
             whole.Position = 0;
-            body = whole;
-        }
-        else
-        {
-            http.Features.Get<IHttpBodyControlFeature>()?.AllowSynchronousIO = true;
+            body = PipeReader.Create(whole);
         }
         http.Response.ContentType = ContentType;
-        var lines = new ByteLines(body, EntryReader.MaxLineLength);
+        var lines = new BodyLines(body, EntryReader.MaxLineLength);
         var taken = 0;
-        while (lines.Next(out var line, out var fault))
+        string? trouble = null;
+        while (await lines.Next(http.RequestAborted) is { } line)
         {
-            if (fault is null && string.IsNullOrWhiteSpace(line)) continue;
+            if (line.Fault is null && string.IsNullOrWhiteSpace(line.Text)) continue;
             if (++taken > limits.RequestLines)
             {
-                await http.Response.WriteAsync(Conversation.Text(Conversation.Refused([TooMany(limits)])) + "\n", http.RequestAborted);
+                await http.Response.WriteAsync(Refused(TooMany(limits)) + "\n", http.RequestAborted);
                 break;
             }
-            var (answer, goOn) = fault is null ? await Said(workshop, line!, http.RequestAborted) : (Conversation.Text(Conversation.Refused([fault])), true);
+            // Once the book cannot be written, it is not asked again for each of the lines: each is handed back with the same fault.
+            var answer = line.Fault is not null ? Refused(line.Fault)
+                : trouble is not null ? HandedBack(trouble, line.Text!)
+                : await Said(workshop, line.Text!, logs, http.RequestAborted);
+            if (answer.StartsWith(BookFails, StringComparison.Ordinal)) trouble ??= answer;
             await http.Response.WriteAsync(answer + "\n", http.RequestAborted);
-            if (!goOn) break;
-            if (body != whole) await http.Response.Body.FlushAsync(http.RequestAborted);
+            if (!toldLength) await http.Response.Body.FlushAsync(http.RequestAborted);
         }
     }
 
-    /// <summary>The answer to a line; where the book itself fails, the last answer says so.</summary>
-    private static async Task<(string Answer, bool GoOn)> Said(Workshop workshop, string line, CancellationToken stop)
+    /// <summary>The answer to a line; where the book itself fails, it hands the entry back.</summary>
+    private static async Task<string> Said(Workshop workshop, string line, ILoggerFactory logs, CancellationToken stop)
     {
         try
         {
-            return (await workshop.Say(line, stop), true);
+            return await workshop.Say(line, stop);
         }
         catch (BookException e)
         {
-            return (Conversation.Text(Conversation.Refused([new("book", "", e.Message, e.Remedy)])), false);
+            return Conversation.Text(Conversation.Refused(e, line));
         }
+        catch (Exception e) when (e is not OperationCanceledException)
+        {
+            // One line's trouble is not the others'.
+            logs.CreateLogger("Closemown").LogError("{Bug}", BugFault.Trace(e));
+            return Refused(BugFault.Of("a line of /entries"));
+        }
+    }
+
+    private static string Refused(EntryFault fault) => Conversation.Text(Conversation.Refused([fault]));
+
+    private static string HandedBack(string trouble, string line)
+    {
+        var error = JsonNode.Parse(trouble)!["error"]!;
+        return Conversation.Text(Conversation.Refused(new BookException(BookTrouble.Stopped, (string)error["message"]!, (string)error["remedy"]!), line));
     }
 
     private static long Count(ReadOnlySpan<byte> lines)

@@ -1,4 +1,5 @@
 using System.ComponentModel;
+using System.Diagnostics;
 using System.Globalization;
 using System.Threading.Channels;
 using Closemown.Pages;
@@ -13,10 +14,20 @@ internal static class EventsEndpoint
     public static void MapEvents(this IEndpointRouteBuilder app) =>
         app.MapGet("/events", Tell).WithName("events").WithSummary("Server-sent events: \"changed\" whenever the book changes.")
             .WithDescription("event: changed, data: {\"seq\":…}, id: the same number, that of the book's last entry. With Last-Event-ID of another number, or else seen=, the first event comes at once. Comments every 15 s keep the line open.")
-            .WithMetadata(new ForPrograms()).Produces<string>(StatusCodes.Status200OK, "text/event-stream").Produces<string>(StatusCodes.Status401Unauthorized, "application/json");
+            .WithMetadata(new ForPrograms()).Produces<string>(StatusCodes.Status200OK, "text/event-stream").Produces<string>(StatusCodes.Status401Unauthorized, "application/json")
+            .Produces<string>(StatusCodes.Status429TooManyRequests, "application/json");
 
-    private static async Task Tell(HttpContext http, Workshop workshop, IHostApplicationLifetime lifetime, [Description("the number that the page already shows")] string? seen)
+    private static async Task Tell(HttpContext http, Workshop workshop, EventStreams streams, IHostApplicationLifetime lifetime, [Description("the number that the page already shows")] string? seen)
     {
+        http.Response.ContentType = "text/event-stream; charset=utf-8";
+        if (HeadGuard.AsksForHead(http)) return;
+        using var open = streams.Open(http);
+        if (open is null)
+        {
+            http.Response.Headers.RetryAfter = "15";
+            await http.Refuse(StatusCodes.Status429TooManyRequests, new("too-fast", "", "Too many pages of this device wait for news.", "Close some; what is open goes on without."));
+            return;
+        }
         using var ends = CancellationTokenSource.CreateLinkedTokenSource(http.RequestAborted, lifetime.ApplicationStopping);
         // Only the last number counts: a slow reader misses nothing that matters.
         var news = Channel.CreateBounded<long>(new BoundedChannelOptions(1) { FullMode = BoundedChannelFullMode.DropOldest });
@@ -24,23 +35,10 @@ internal static class EventsEndpoint
         workshop.Changed += Heard;
         try
         {
-            http.Response.ContentType = "text/event-stream; charset=utf-8";
             var last = workshop.Stamp.Entries;
             await Write(http, string.Create(CultureInfo.InvariantCulture, $"retry: 2000\n: at {last}\n\n"), ends.Token);
             if ((http.Request.Headers["Last-Event-ID"].ToString() is { Length: > 0 } got ? got : seen) is { Length: > 0 } known && known != last.ToString(CultureInfo.InvariantCulture)) await Changed(http, last, ends.Token);
-            while (!ends.IsCancellationRequested)
-            {
-                using var beat = CancellationTokenSource.CreateLinkedTokenSource(ends.Token);
-                beat.CancelAfter(Beat);
-                try
-                {
-                    await Changed(http, await news.Reader.ReadAsync(beat.Token), ends.Token);
-                }
-                catch (OperationCanceledException) when (!ends.IsCancellationRequested)
-                {
-                    await Write(http, ": still here\n\n", ends.Token);
-                }
-            }
+            await GoOn(http, news.Reader, ends.Token);
         }
         catch (OperationCanceledException)
         {
@@ -49,6 +47,37 @@ internal static class EventsEndpoint
         finally
         {
             workshop.Changed -= Heard;
+        }
+    }
+
+    /// <summary>Tells of each change, and beats between; ends when the device is no longer paired.</summary>
+    private static async Task GoOn(HttpContext http, ChannelReader<long> news, CancellationToken stop)
+    {
+        var device = http.Features.Get<PairedDevice>();
+        var beaten = Stopwatch.GetTimestamp();
+        while (true)
+        {
+            var changed = await Next(news, device is null ? Beat : PairedDevice.LookAgain, stop);
+            if (device?.IsPaired() == false) return;
+            if (changed is { } seq) await Changed(http, seq, stop);
+            else if (device is null || Stopwatch.GetElapsedTime(beaten) >= Beat) await Write(http, ": still here\n\n", stop);
+            else continue;
+            beaten = Stopwatch.GetTimestamp();
+        }
+    }
+
+    /// <summary>The next news; null where there is none for so long.</summary>
+    private static async Task<long?> Next(ChannelReader<long> news, TimeSpan wait, CancellationToken stop)
+    {
+        using var patience = CancellationTokenSource.CreateLinkedTokenSource(stop);
+        patience.CancelAfter(wait);
+        try
+        {
+            return await news.ReadAsync(patience.Token);
+        }
+        catch (OperationCanceledException) when (!stop.IsCancellationRequested)
+        {
+            return null;
         }
     }
 

@@ -8,15 +8,15 @@ namespace Closemown.Web;
 internal static class HealthEndpoint
 {
     public static void MapHealth(this IEndpointRouteBuilder app) =>
-        app.MapGet("/health", Health).WithName("health").WithSummary("Whether the book can be read: 200 or 503.").WithMetadata(new ForPrograms())
+        app.MapGet("/health", Health).WithName("health").WithSummary("Whether the book was read, is whole, and is still the file that was opened: 200 or 503.").WithMetadata(new ForPrograms())
             .Produces<JsonObject>().Produces<JsonObject>(StatusCodes.Status503ServiceUnavailable);
 
-    private static Task Health(HttpContext http, Workshop workshop)
+    private static async Task Health(HttpContext http, Workshop workshop)
     {
         JsonObject answer;
         try
         {
-            answer = new JsonObject { ["ok"] = true, ["health"] = new JsonObject { ["book"] = "readable", ["entries"] = workshop.Stamp.Entries } };
+            answer = new JsonObject { ["ok"] = true, ["health"] = new JsonObject { ["book"] = "readable", ["entries"] = (await workshop.Health(http.RequestAborted)).Entries } };
         }
         catch (BookException e)
         {
@@ -24,6 +24,6 @@ internal static class HealthEndpoint
             answer = Conversation.Refused([new("book", "", $"The book cannot be read ({e.Trouble}).", "Run closemown check-up at the machine.")]);
         }
         http.Response.ContentType = JsonBody.ContentType;
-        return http.Response.WriteAsync(Conversation.Text(answer), http.RequestAborted);
+        await http.Response.WriteAsync(Conversation.Text(answer), http.RequestAborted);
     }
 }

@@ -25,6 +25,12 @@ internal static class PlanCalendarEndpoint
             await http.Refuse(StatusCodes.Status400BadRequest, fault);
             return;
         }
+        // A calendar has no place to say that it rests on half a book.
+        if (workshop.Damage is { } damage)
+        {
+            await http.Refuse(StatusCodes.Status503ServiceUnavailable, new("book", "", damage.Warning, damage.Remedy));
+            return;
+        }
         var (file, name) = await workshop.LookUp(talk =>
         {
             var areas = talk.Desk.Areas;

@@ -21,6 +21,7 @@ internal static class EnterEndpoint
         if (!await forms.IsRequestValidAsync(http)) return Refused(http, form, inHand, [new(FormBody.Stale, [])]);
         var today = EntryTime.TryRead(form["at"] ?? "", out var at) ? at : workshop.AskedAt;
         if (new FormReader(form, look.WritingStyle, DateOnly.FromDateTime(today.DateTime)).Read(out var faults) is not { } entry) return Refused(http, form, inHand, faults);
+        SayWho(entry, look);
         // A correction stays at the time of what it corrects.
         if (workshop.TimeOfTheBook && !entry.ContainsKey("voids")) ByTheBook(workshop, entry);
         var answer = JsonNode.Parse(await workshop.Say(Conversation.Text(entry), http.RequestAborted))!.AsObject();
@@ -36,6 +37,12 @@ internal static class EnterEndpoint
         if (told?.OddOneIn is { } odd) answer["oddOneIn"] = odd;
         answer["back"] = back;
         return Json(answer, StatusCodes.Status200OK);
+    }
+
+    /// <summary>Who enters here, where the form says nothing of it. A correction says who read it, not who mends it.</summary>
+    private static void SayWho(JsonObject entry, VisitorLook look)
+    {
+        if (look.By is { } by && !entry.ContainsKey("by") && (!entry.ContainsKey("voids") || (string?)entry["kind"] == "void")) entry["by"] = by;
     }
 
     /// <summary>In an invented book, whose time is its own, what the visitor's clock says is left out; sent twice it stays one entry.</summary>

@@ -29,7 +29,8 @@ internal static class Mending
         var at = kind?.IndexOf(name) ?? -1;
         var spec = at >= 0 ? kind!.Fields[at] : null;
         var words = spec?.Form switch { FieldForm.Word or FieldForm.Words => spec.Words, FieldForm.Flag => YesNo, _ => [] };
-        var label = spec is null ? name switch { "by" => "who read or did it", "unit" => "which mower", "area" => "which turf", "at" => "when, as 2026-05-03T10:30:00+01:00", _ => name } : Entries.Stations.IndexOf(name) >= 0 ? $"{name}: {spec.Help}" : spec.Help;
+        // A field may come without a name: what is given back must still say something.
+        var label = spec is null ? name switch { "" => "without a name", "by" => "who read or did it", "unit" => "which mower", "area" => "which turf", "at" => "when, as 2026-05-03T10:30:00+01:00", _ => name } : Entries.Stations.IndexOf(name) >= 0 ? $"{name}: {spec.Help}" : spec.Help;
         return new(name, char.ToUpperInvariant(label[0]) + label[1..], words, values, unit ?? "", name == "note" || spec is { Form: FieldForm.Text or FieldForm.Texts });
     }
 

@@ -18,6 +18,7 @@ internal sealed class DeviceGuard(DeviceList? devices)
         if (devices?.Find(http.Request.Cookies[NameOf(http.Request)]) is { } device)
         {
             devices.Saw(device);
+            http.Features.Set(new PairedDevice(device, devices));
             return next(http);
         }
         if (endpoint?.Metadata.GetMetadata<ForPrograms>() is null && HttpMethods.IsGet(http.Request.Method))
@@ -40,4 +41,27 @@ internal sealed class DeviceGuard(DeviceList? devices)
     });
 
     private static string NameOf(HttpRequest request) => request.IsHttps ? HostPrefix + CookieName : CookieName;
+}
+
+/// <summary>The device that a request comes from, on the network.</summary>
+internal sealed class PairedDevice(Device device, DeviceList devices)
+{
+    /// <summary>How long a device that was revoked may go on reading an answer that is being written.</summary>
+    public static readonly TimeSpan LookAgain = TimeSpan.FromSeconds(1);
+
+    /// <summary>What the person called it.</summary>
+    public string Name { get; } = device.Name;
+
+    /// <summary>Whether it is paired still; asked of the file, as for each request.</summary>
+    public bool IsPaired()
+    {
+        try
+        {
+            return devices.Has(device);
+        }
+        catch (IOException)
+        {
+            return false;
+        }
+    }
 }

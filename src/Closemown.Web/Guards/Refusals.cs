@@ -20,7 +20,7 @@ internal static class Refusals
     }
 
     /// <summary>Whether a browser asks for a page: it then says that it takes HTML.</summary>
-    private static bool ForAPage(HttpRequest request) => request.Headers.Accept.ToString().Contains("text/html", StringComparison.OrdinalIgnoreCase);
+    public static bool ForAPage(HttpRequest request) => request.Headers.Accept.ToString().Contains("text/html", StringComparison.OrdinalIgnoreCase);
 }
 
 /// <summary>What is common to answers in JSON.</summary>

@@ -15,8 +15,8 @@ internal sealed class Network : IDisposable
         Devices = new(folder, time);
         Code = new(folder, time);
         if (options.PlainHttp) return;
-        var authority = Authority.Open(folder, host, time.GetUtcNow());
-        (Fingerprint, ForDevices) = (authority.Fingerprint, authority.ForDevices);
+        var authority = Authority.Open(folder, host, addresses, time.GetUtcNow());
+        (Fingerprint, ForDevices, News) = (authority.Fingerprint, authority.ForDevices, authority.News);
         Leaf = new(authority, [.. Names, "localhost"], [.. addresses, IPAddress.Loopback], time);
     }
 
@@ -35,6 +35,9 @@ internal sealed class Network : IDisposable
 
     public byte[] ForDevices { get; } = [];
 
+    /// <summary>Whether the authority was made anew, and why.</summary>
+    public AuthorityNews News { get; }
+
     /// <summary>What a request's Host may be.</summary>
     public IEnumerable<string> Hosts => Names.Concat(Addresses.Select(a => a.AddressFamily == AddressFamily.InterNetworkV6 ? $"[{a}]" : a.ToString()));
 
@@ -46,7 +49,7 @@ internal sealed class Network : IDisposable
         foreach (var told in options.Addresses)
         {
             if (!IPAddress.TryParse(told, out var address)) throw new ServeFault($"\"{told}\" is no address.", "Give one as 192.168.1.20.");
-            if (!NameLimits.Permits(address)) throw new ServeFault($"{told} is not an address of a private network: this server does not go out on the internet.", "Give a private one, as 192.168.1.20.");
+            if (!NameLimits.IsPrivate(address) && !NameLimits.Shared.Contains(address)) throw new ServeFault($"{told} is not an address of a private network: this server does not go out on the internet.", "Give a private one, as 192.168.1.20.");
             addresses.Add(address);
         }
         if (addresses.Count == 0) addresses.AddRange(LanNames.Addresses());

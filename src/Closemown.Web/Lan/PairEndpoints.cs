@@ -18,7 +18,7 @@ internal static class PairEndpoints
     {
         if (!http.Request.HasFormContentType || !await forms.IsRequestValidAsync(http)) return Page("The form was too old, or did not come from this page. Try once more.", StatusCodes.Status400BadRequest);
         var form = await http.Request.ReadFormAsync(http.RequestAborted);
-        var outcome = network.Code.Try(form["code"]);
+        var outcome = network.Code.Try(form["code"], $"{http.Connection.RemoteIpAddress}");
         log.LogInformation("A device tried to pair: {Outcome}", outcome);
         switch (outcome)
         {
@@ -38,6 +38,8 @@ internal static class PairEndpoints
                 return Page("That is not the code.", StatusCodes.Status403Forbidden);
             case PairingOutcome.Locked:
                 return Page("Too many wrong codes. Ask for a new one at the machine.", StatusCodes.Status403Forbidden);
+            case PairingOutcome.LockedHere:
+                return Page("Too many wrong codes from this device. Ask for a new one at the machine.", StatusCodes.Status403Forbidden);
             default:
                 return Page("There is no code now: it was used, or is too old. Ask for a new one at the machine.", StatusCodes.Status403Forbidden);
         }

@@ -3,11 +3,12 @@ using Closemown.Quantities;
 
 namespace Closemown.Web;
 
-/// <summary>What a visitor has chosen on this device: words, units, theme, where they stand. Kept in a cookie, so that it needs no script and no account.</summary>
+/// <summary>What a visitor has chosen on this device: words, units, theme, where they stand, who enters. Kept in a cookie, so that it needs no script and no account.</summary>
 internal static class LookCookie
 {
     public const string Name = "closemown-look";
-    private const int Longest = 300;
+    private const string By = "by";
+    private const int Longest = 1200;
     private static readonly TimeSpan Life = TimeSpan.FromDays(400);      // the longest that browsers keep one
 
     /// <summary>The choices by field, each with what may be chosen.</summary>
@@ -21,14 +22,18 @@ internal static class LookCookie
         var chosen = Parsed(request?.Cookies[Name]);
         var otherwise = new VisitorLook(usual);
         string Chosen(string field) => chosen.GetValueOrDefault(field) is { } value && Choices[field].Contains(value) ? value : otherwise.Of(field);
-        return new(VisitorStyle.Of(Chosen("words"), Chosen("gap"), Chosen("height"), Chosen("decimal"))) { Theme = Chosen("theme"), Stand = Chosen("stand") };
+        return new(VisitorStyle.Of(Chosen("words"), Chosen("gap"), Chosen("height"), Chosen("decimal"))) { Theme = Chosen("theme"), Stand = Chosen("stand"), By = Who(request, chosen) };
     }
 
     /// <summary>Keeps what was chosen.</summary>
     /// <param name="http">The visit.</param>
     /// <param name="chosen">A choice by field; what is none of the choices is left out.</param>
-    public static void Write(HttpContext http, IEnumerable<KeyValuePair<string, string>> chosen) =>
-        http.Response.Cookies.Append(Name, string.Join('&', chosen.Where(c => Choices.TryGetValue(c.Key, out var may) && may.Contains(c.Value)).Select(c => $"{c.Key}={c.Value}")), new CookieOptions
+    /// <param name="by">Who enters on this device; empty for nobody named.</param>
+    public static void Write(HttpContext http, IEnumerable<KeyValuePair<string, string>> chosen, string? by)
+    {
+        var kept = chosen.Where(c => Choices.TryGetValue(c.Key, out var may) && may.Contains(c.Value)).Select(c => $"{c.Key}={c.Value}");
+        if (VisitorLook.Named(by) is { } name && name != PairedAs(http.Request)) kept = kept.Append($"{By}={Uri.EscapeDataString(name)}");
+        http.Response.Cookies.Append(Name, string.Join('&', kept), new CookieOptions
         {
             HttpOnly = true,
             Secure = http.Request.IsHttps,
@@ -38,6 +43,13 @@ internal static class LookCookie
             MaxAge = Life,
             IsEssential = true,
         });
+    }
+
+    /// <summary>Who was chosen; else what the device was called when it was paired.</summary>
+    private static string? Who(HttpRequest? request, Dictionary<string, string> chosen) =>
+        (chosen.TryGetValue(By, out var written) ? VisitorLook.Named(Uri.UnescapeDataString(written)) : null) ?? PairedAs(request);
+
+    private static string? PairedAs(HttpRequest? request) => request?.HttpContext.Features.Get<PairedDevice>()?.Name;
 
     private static Dictionary<string, string> Parsed(string? cookie)
     {
@@ -45,7 +57,7 @@ internal static class LookCookie
         if (cookie is null || cookie.Length > Longest) return found;
         foreach (var part in cookie.Split('&'))
         {
-            if (part.Split('=') is [var field, var value] && Choices.ContainsKey(field)) found[field] = value;
+            if (part.Split('=') is [var field, var value] && (field == By || Choices.ContainsKey(field))) found[field] = value;
         }
         return found;
     }

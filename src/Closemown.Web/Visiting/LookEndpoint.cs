@@ -2,7 +2,7 @@ using Microsoft.AspNetCore.Antiforgery;
 
 namespace Closemown.Web;
 
-/// <summary>Takes the form at /look: words, units, theme and place of this device.</summary>
+/// <summary>Takes the form at /look: words, units, theme and place of this device, and who enters there.</summary>
 internal static class LookEndpoint
 {
     public static void MapLook(this IEndpointRouteBuilder app) => app.MapPost("/look", Take).BeforeThePage().ExcludeFromDescription();
@@ -20,7 +20,7 @@ internal static class LookEndpoint
             await http.Refuse(StatusCodes.Status400BadRequest, LocalPath.Elsewhere);
             return Results.Empty;
         }
-        LookCookie.Write(http, LookCookie.Choices.Keys.Select(k => KeyValuePair.Create(k, form[k].ToString())));
+        LookCookie.Write(http, LookCookie.Choices.Keys.Select(k => KeyValuePair.Create(k, form[k].ToString())), form["by"]);
         http.SeeOther(back);
         return Results.Empty;
     }

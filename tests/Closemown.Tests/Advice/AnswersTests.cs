@@ -136,7 +136,7 @@ public sealed class AnswersTests
     [Fact]
     public void A_unit_may_have_any_name_and_its_advice_can_still_be_asked_why()
     {
-        foreach (var name in (string[])["my best", "grüne Walze – 2", "a|b-c", "line\\nbreak", "tab\\there", "\\\"quoted\\\""])
+        foreach (var name in (string[])["my best", "grüne Walze – 2", "a|b-c", "{reel}", "\\\"quoted\\\""])
         {
             var talk = Talk.After($$"""{"kind":"fit","playLeft":"none","unit":"{{name}}"}""");
             var step = talk.Next();

@@ -91,7 +91,7 @@ public sealed class EntryReaderTests
     [Theory]
     [InlineData("{", "bad-json", "", "is not JSON", "Write one object a line")]
     [InlineData("[1]", "bad-json", "", "not a JSON object", "Write one object a line")]
-    [InlineData("""{"kind":"lap","minutes":1,"minutes":2}""", "bad-json", "", "is not JSON", "each name once")]
+    [InlineData("""{"kind":"lap","minutes":1,"minutes":2}""", "bad-json", "minutes", "is given twice", "Give each name once")]
     [InlineData("""{"kind":"lap","minutes":1,"note":"\ud800"}""", "bad-json", "", "broken character escape", "Write the character itself")]
     [InlineData("{}", "missing", "kind", "does not say what kind", "one of unit, strip, fit")]
     [InlineData("""{"kind":7}""", "missing", "kind", "does not say what kind", "Add \"kind\"")]

@@ -34,11 +34,21 @@ public sealed class FaultTests
     }
 
     [Fact]
-    public void A_point_in_a_comma_style_is_refused_with_the_remedy()
+    public void A_point_in_a_comma_style_that_may_be_of_thousands_is_refused_with_the_remedy()
     {
-        Assert.False(Length.TryParse("4.0 mm", WritingStyle.CommaMetric, null, out _, out ParseFault? fault));
-        Assert.Equal("Write 4,0.", fault.Remedy);
+        Assert.False(Length.TryParse("4.125 mm", WritingStyle.CommaMetric, null, out _, out ParseFault? fault));
+        Assert.Equal("Write 4,125, or 4125 if thousands were meant.", fault.Remedy);
     }
+
+    [Theory]
+    [InlineData("4.0 mm", 4)]
+    [InlineData("+0.25 mm", 0.25)]
+    [InlineData("0.125 mm", 0.125)]
+    [InlineData(".125 mm", 0.125)]
+    [InlineData("1300.125 mm", 1300.125)]
+    [InlineData("-0.5", -0.5)]
+    public void F30_A_point_in_a_comma_style_that_can_only_be_a_decimal_sign_is_taken(string typed, double mm) =>
+        Assert.Equal(mm, Length.Parse(typed, WritingStyle.CommaMetric, LengthUnit.Mm).Mm, 12);
 
     [Fact]
     public void Thirty_seconds_of_a_millimetre_are_refused()

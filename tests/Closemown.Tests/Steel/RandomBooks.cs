@@ -27,7 +27,7 @@ internal static class RandomBooks
     private static readonly Gen<string> Feeler = Gen.Select(Gen.Int[1, 20], Gen.Int[1, 10], Gen.Int[0, 2], Pick("left", "centre", "right"))
         .Select((go, more, form, at) => $$"""{"kind":"feeler","{{at}}":{{{form switch { 0 => $"\"goUm\":{go * 10}", 1 => $"\"noGoUm\":{go * 10}", _ => $"\"goUm\":{go * 10},\"noGoUm\":{(go + more) * 10}" }}}} }""");
 
-    private static readonly Gen<string> Clicks = Gen.Select(Gen.Int[-6, 8], Gen.Int[-6, 8]).Select((l, r) => SteelBook.Clicks(l / 2.0, r / 2.0));
+    private static readonly Gen<string> Clicks = Gen.Select(Gen.Int[-6, 6], Gen.Int[-6, 6]).Select((l, r) => SteelBook.Clicks(l / 2.0, r / 2.0));
 
     private static readonly Gen<string> Mow = Gen.Select(Gen.Double[0.05, 3], Gen.Bool, Gen.Int[10, 2000]).Select((h, area, m2) => area ? $$"""{"kind":"mow","areaM2":{{m2}}}""" : SteelBook.Mow(h));
 

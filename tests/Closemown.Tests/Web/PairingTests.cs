@@ -79,29 +79,43 @@ public sealed class PairingTests
     }
 
     [Fact]
-    public async Task Five_wrong_codes_over_all_devices_lock_it_until_a_new_one_is_asked_for()
+    public async Task Four_wrong_codes_shut_out_whoever_gave_them_and_nobody_else()
     {
         await using var bench = await ServerBench.Start(OnLan);
         var code = bench.NewCode();
-        for (var n = 0; n < 5; n++)
-        {
-            using var guesser = bench.Device();
-            Assert.Equal(HttpStatusCode.Forbidden, (await ServerBench.Pair(guesser, Wrong(code))).StatusCode);
-        }
+        using var guesser = bench.Device("127.0.0.9");
         using var device = bench.Device();
-        var locked = await ServerBench.Pair(device, code);
-        Assert.Equal(HttpStatusCode.Forbidden, locked.StatusCode);
-        Assert.Contains("Too many wrong codes", await locked.Content.ReadAsStringAsync(TestContext.Current.CancellationToken), StringComparison.Ordinal);
-        Assert.Equal(HttpStatusCode.SeeOther, (await ServerBench.Pair(device, bench.NewCode())).StatusCode);
+        for (var n = 0; n < 6; n++)
+        {
+            var wrong = await ServerBench.Pair(guesser, Wrong(code));
+            Assert.Equal(HttpStatusCode.Forbidden, wrong.StatusCode);
+            var said = await wrong.Content.ReadAsStringAsync(TestContext.Current.CancellationToken);
+            Assert.Equal(n >= 3, said.Contains("Too many wrong codes from this device", StringComparison.Ordinal));
+        }
+        // Not even with the right one.
+        Assert.Equal(HttpStatusCode.Forbidden, (await ServerBench.Pair(guesser, code)).StatusCode);
+        Assert.Equal(HttpStatusCode.Forbidden, (await ServerBench.Pair(device, Wrong(code))).StatusCode);
+        Assert.Equal(HttpStatusCode.SeeOther, (await ServerBench.Pair(device, code)).StatusCode);
     }
 
     [Fact]
-    public async Task Four_wrong_codes_do_not()
+    public void Twenty_wrong_codes_over_all_devices_lock_it_until_a_new_one_is_asked_for()
+    {
+        using var folder = new Book.TempFolder();
+        var codes = new PairingCode(folder.Path, new StillTime(new DateTimeOffset(2026, 7, 1, 9, 0, 0, TimeSpan.Zero)));
+        var code = codes.Make();
+        for (var n = 0; n < 20; n++) Assert.NotEqual(PairingOutcome.Right, codes.Try(Wrong(code), $"192.168.1.{n / 4}"));
+        Assert.Equal(PairingOutcome.Locked, codes.Try(code, "192.168.1.200"));
+        Assert.Equal(PairingOutcome.Right, codes.Try(codes.Make(), "192.168.1.0"));
+    }
+
+    [Fact]
+    public async Task Three_wrong_codes_do_not()
     {
         await using var bench = await ServerBench.Start(OnLan);
         var code = bench.NewCode();
         using var device = bench.Device();
-        for (var n = 0; n < 4; n++) Assert.Equal(HttpStatusCode.Forbidden, (await ServerBench.Pair(device, Wrong(code))).StatusCode);
+        for (var n = 0; n < 3; n++) Assert.Equal(HttpStatusCode.Forbidden, (await ServerBench.Pair(device, Wrong(code))).StatusCode);
         Assert.Equal(HttpStatusCode.SeeOther, (await ServerBench.Pair(device, $" {code[..4]} {code[4..]} ")).StatusCode);
     }
 
@@ -136,6 +150,36 @@ public sealed class PairingTests
         Assert.Equal(HttpStatusCode.OK, (await kept.GetAsync("/health", TestContext.Current.CancellationToken)).StatusCode);
         Assert.Equal(1, list.RevokeAll());
         Assert.Equal(HttpStatusCode.Unauthorized, (await kept.GetAsync("/health", TestContext.Current.CancellationToken)).StatusCode);
+    }
+
+    [Fact]
+    public async Task F13_A_revoked_device_is_out_of_its_stream_at_once()
+    {
+        await using var bench = await ServerBench.Start(OnLan);
+        using var lost = bench.Device();
+        using var kept = bench.Device();
+        await ServerBench.Pair(lost, bench.NewCode(), "lost");
+        await ServerBench.Pair(kept, bench.NewCode(), "kept");
+        using var patience = CancellationTokenSource.CreateLinkedTokenSource(TestContext.Current.CancellationToken);
+        patience.CancelAfter(TimeSpan.FromSeconds(60));
+        using var goes = await Stream(lost);
+        using var stays = await Stream(kept);
+        Assert.True(new DeviceList(Path.Combine(bench.Folder, "settings"), bench.Time).Revoke("lost"));
+        // Before any beat (fifteen seconds) and without any news its stream has ended; the entry after it is told to the other only.
+        var rest = await goes.ReadToEndAsync(patience.Token);
+        Assert.DoesNotContain("event: changed", rest, StringComparison.Ordinal);
+        Assert.DoesNotContain("still here", rest, StringComparison.Ordinal);
+        await bench.Enter(Lines.Mow(0));
+        while (await stays.ReadLineAsync(patience.Token) != "event: changed")
+        {
+        }
+
+        async Task<StreamReader> Stream(HttpClient device)
+        {
+            var answer = await device.GetAsync("/events", HttpCompletionOption.ResponseHeadersRead, patience.Token);
+            Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
+            return new StreamReader(await answer.Content.ReadAsStreamAsync(patience.Token));
+        }
     }
 
     [Fact]

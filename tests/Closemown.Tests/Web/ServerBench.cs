@@ -1,4 +1,5 @@
 using System.Net;
+using System.Net.Sockets;
 using System.Security.Cryptography.X509Certificates;
 using System.Text;
 using Closemown.Book;
@@ -29,7 +30,7 @@ internal sealed class ServerBench : IAsyncDisposable
     /// <summary>A program at the machine.</summary>
     public HttpClient Machine { get; }
 
-    public static async Task<ServerBench> Start(Func<ServeOptions, ServeOptions>? told = null, IEnumerable<string>? entries = null)
+    public static async Task<ServerBench> Start(Func<ServeOptions, ServeOptions>? told = null, IEnumerable<string>? entries = null, Action<string>? spoil = null)
     {
         var folder = Directory.CreateTempSubdirectory("closemown-test-").FullName;
         if (entries is not null)
@@ -39,6 +40,7 @@ internal sealed class ServerBench : IAsyncDisposable
             var report = Importer.Read(lines, book, new ImportOptions { AllOrNone = true });
             if (!report.Ok) throw new InvalidOperationException(report.Faults[0].ToString());
         }
+        spoil?.Invoke(BookIn(folder));
         var options = new ServeOptions { Book = BookIn(folder), Folder = Path.Combine(folder, "settings"), Port = 0, Addresses = [NetworkAddress] };
         var time = new StillTime(new DateTimeOffset(2026, 7, 1, 9, 2, 0, TimeSpan.Zero));
         var server = WebHost.Build(told?.Invoke(options) ?? options, time);
@@ -47,11 +49,22 @@ internal sealed class ServerBench : IAsyncDisposable
     }
 
     /// <summary>A device on the network, which trusts this machine's authority and nothing else.</summary>
-    public HttpClient Device() => new(DeviceHandler()) { BaseAddress = new(Server.NetworkAddresses[0]) };
+    /// <param name="from">Its own address, of 127.0.0.0/8; null for the usual one.</param>
+    public HttpClient Device(string? from = null) => new(DeviceHandler(from)) { BaseAddress = new(Server.NetworkAddresses[0]) };
 
-    public SocketsHttpHandler DeviceHandler()
+    public SocketsHttpHandler DeviceHandler(string? from = null)
     {
         var handler = new SocketsHttpHandler { AllowAutoRedirect = false, CookieContainer = new CookieContainer() };
+        if (from is not null)
+        {
+            handler.ConnectCallback = async (context, stop) =>
+            {
+                var socket = new Socket(AddressFamily.InterNetwork, SocketType.Stream, ProtocolType.Tcp);
+                socket.Bind(new IPEndPoint(IPAddress.Parse(from), 0));
+                await socket.ConnectAsync(context.DnsEndPoint, stop);
+                return new NetworkStream(socket, ownsSocket: true);
+            };
+        }
         if (Server.TrustAddresses.Count > 0)
         {
             var authority = X509CertificateLoader.LoadCertificateFromFile(Path.Combine(Folder, "settings", "authority.crt"));
