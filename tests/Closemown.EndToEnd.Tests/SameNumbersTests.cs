@@ -25,7 +25,7 @@ public sealed partial class SameNumbersTests
         Assert.Equal(Plain.Value[..Math.Min(none.Length, Plain.Value.Length)], none);
     }
 
-    /// <summary>glibc has other code for exp, log and their like where the processor cannot fuse multiplying and adding; this makes it take it.</summary>
+    /// <summary>glibc has other code for exp, log and their like where the processor cannot fuse product and sum; here it must take it.</summary>
     [Fact]
     public void F9_Another_way_of_the_C_library_to_reckon_exp_and_log_shows_in_no_text_and_not_in_nine_digits()
     {
@@ -35,7 +35,7 @@ public sealed partial class SameNumbersTests
             Assert.True(a.Equals(b) || Math.Abs(a - b) <= Holds * Math.Max(1, Math.Abs(a)), $"{a} and {b}");
     }
 
-    /// <summary>What the program says to lines, on a book that is not kept: ids and times go on from the lines before, so they are the same in every run.</summary>
+    /// <summary>What the program says to lines, on a book that is not kept: ids and times are alike in every run.</summary>
     private static string Said(string lines, Dictionary<string, string?> more)
     {
         using var bench = new Bench();
@@ -49,7 +49,8 @@ public sealed partial class SameNumbersTests
     private static string Lines()
     {
         var random = new Random(20260501);
-        var lines = new StringBuilder(string.Concat(File.ReadLines(Path.Combine(Bench.Root, "demo", "ferncombe.jsonl")).Take(50).Select(l => l + "\n")));
+        var lines = new StringBuilder();
+        foreach (var line in File.ReadLines(Path.Combine(Bench.Root, "demo", "ferncombe.jsonl")).Take(50)) lines.AppendLine(line);
         string Word(params string[] words) => words[random.Next(words.Length)];
         for (var i = 0; i < 16; i++)
         {
@@ -57,18 +58,21 @@ public sealed partial class SameNumbersTests
             lines.AppendLine(random.Next(5) switch
             {
                 0 => $$"""{"kind":"contact","left":"{{Word("none", "light", "heavy")}}","right":"{{Word("none", "light")}}",{{at}}}""",
-                1 => $$"""{"kind":"paper-cut","left":"{{Word("cuts", "nicks")}}","centre":"{{Word("cuts", "folds")}}","right":"{{Word("cuts", "nicks")}}",{{at}}}""",
+                1 => $$"""{"kind":"paper-cut","left":"{{Word("cuts", "nicks")}}","centre":"{{Word("cuts", "folds")}}","right":"cuts",{{at}}}""",
                 2 => $$"""{"kind":"clicks","left":{{random.Next(-2, 3)}},"right":{{random.Next(1, 3)}},{{at}}}""",
                 3 => $$"""{"kind":"mow","hours":{{random.Next(1, 5) / 2.0:0.0}},"area":"green",{{at}}}""",
                 _ => $$"""{"kind":"gauge","leftMm":{{4 + (random.Next(20) / 10.0):0.0}},"rightMm":5.1,{{at}}}""",
             });
         }
-        foreach (var unit in (string[])["ten-blade", "seeded"]) lines.AppendLine($$"""{"ask":"steel","unit":"{{unit}}"}""").AppendLine($$"""{"ask":"height","unit":"{{unit}}"}""");
-        return lines.AppendLine("""{"ask":"next","unit":"seeded","ahead":true}""").AppendLine("""{"ask":"next","unit":"seeded","aim":{"benchMm":5}}""")
+        foreach (var unit in (string[])["ten-blade", "seeded"])
+            lines.AppendLine($$"""{"ask":"steel","unit":"{{unit}}"}""").AppendLine($$"""{"ask":"height","unit":"{{unit}}"}""");
+        return lines.AppendLine("""{"ask":"next","unit":"seeded","ahead":true}""")
+            .AppendLine("""{"ask":"next","unit":"seeded","aim":{"benchMm":5}}""")
             .AppendLine("""{"ask":"turf","area":"green"}""").AppendLine("""{"ask":"plan","area":"green","days":2}""").ToString();
     }
 
-    private static IEnumerable<double> Numbers(string text) => Number().Matches(text).Select(m => double.Parse(m.Value, CultureInfo.InvariantCulture));
+    private static IEnumerable<double> Numbers(string text) =>
+        Number().Matches(text).Select(m => double.Parse(m.Value, CultureInfo.InvariantCulture));
 
     [GeneratedRegex(@"-?\d+(\.\d+)?([eE][-+]?\d+)?")]
     private static partial Regex Number();
