@@ -63,7 +63,7 @@ public static class AdviceId
     }
 
     private static string Of(string about, BookState book, params string[] fields) =>
-        $"{about}-{book.Count.ToString(CultureInfo.InvariantCulture)}-{book.Short}-{Convert.ToBase64String(Encoding.UTF8.GetBytes(string.Join('\n', fields))).TrimEnd('=').Replace('+', '.').Replace('/', '_')}";
+        $"{about}-{book.Count.ToString(CultureInfo.InvariantCulture)}-{book.Name}-{Convert.ToBase64String(Encoding.UTF8.GetBytes(string.Join('\n', fields))).TrimEnd('=').Replace('+', '.').Replace('/', '_')}";
 
     private static string[]? Content(string text, int fields)
     {

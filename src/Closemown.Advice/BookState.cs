@@ -14,7 +14,7 @@ public readonly record struct BookState(int Count, ulong Sum)
     private const int Digits = 12, DropBits = 64 - (4 * Digits);
 
     /// <summary>The sum as an id writes it: the first twelve hexadecimal digits.</summary>
-    public string Short => Shortened(Sum).ToString("x12", CultureInfo.InvariantCulture);
+    public string Name => Shortened(Sum).ToString("x12", CultureInfo.InvariantCulture);
 
     /// <summary>An entry's mark: the first 64 bits of SHA-256 over its canonical form in UTF-8.</summary>
     public static ulong MarkOf(Entry entry)

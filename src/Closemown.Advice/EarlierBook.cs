@@ -4,8 +4,9 @@ namespace Closemown.Advice;
 
 /// <summary>Finds the book that an advice was given on within the book as it is now.</summary>
 /// <remarks>
-/// The entries known then are, in this order of looking: the first to have arrived here; those without one run of others that arrived here
-/// before them, as when two devices bring their books together from time to time; or the first in order of time. Anything else cannot be told.
+/// The entries known then are, in this order of looking: the first to have arrived here; those without one run of others that arrived
+/// here before them, as when two devices bring their books together from time to time; or the first in order of time. Anything else
+/// cannot be told.
 /// </remarks>
 internal static class EarlierBook
 {
@@ -17,7 +18,8 @@ internal static class EarlierBook
         if (id.Count > desk.Arrived.Count) return null;
         if (id.Chain is { } chain) return AdviceId.Fits(chain, desk.HashAfter(id.Count)) ? desk.Before(id.Count) : null;
         if (BookState.Shortened(desk.SumAfter(id.Count)) == id.Sum) return desk.Before(id.Count);
-        if (Gap(desk, id) is { } gap) return desk.With([.. Enumerable.Range(0, gap.From), .. Enumerable.Range(gap.To, id.Count - gap.From)]);
+        if (Gap(desk, id) is { } gap)
+            return desk.With([.. Enumerable.Range(0, gap.From), .. Enumerable.Range(gap.To, id.Count - gap.From)]);
         var first = Enumerable.Range(0, desk.Arrived.Count).OrderBy(i => desk.Arrived[i], EntryOrder.Instance).Take(id.Count).ToArray();
         return BookState.Shortened(desk.SumOf(first)) == id.Sum ? desk.With(first) : null;
     }
@@ -32,7 +34,8 @@ internal static class EarlierBook
             var with = sums[id.Count + wide];
             for (var from = 0; from < id.Count; from++)
             {
-                if (BookState.Shortened(BookState.Less(with, BookState.Less(sums[from + wide], sums[from]))) == id.Sum) return (from, from + wide);
+                var without = BookState.Less(with, BookState.Less(sums[from + wide], sums[from]));
+                if (BookState.Shortened(without) == id.Sum) return (from, from + wide);
             }
         }
         return null;

@@ -5,7 +5,8 @@ namespace Closemown.Estimation;
 
 /// <summary>What is reckoned with four numbers at a time and must come out alike on every processor.</summary>
 /// <remarks>
-/// The framework's own vector functions fuse multiplying and adding only where the processor does, call the C library where it has no wide registers, and add the lanes in an order of their own.
+/// The framework's own vector functions fuse multiplying and adding only where the processor does, call the C library where it has no
+/// wide registers, and add the lanes in an order of their own.
 /// Here every product and every sum is rounded by itself, in the order written, which any processor of 64 bits does alike.
 /// </remarks>
 internal static class LaneMath
