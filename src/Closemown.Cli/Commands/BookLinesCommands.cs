@@ -1,7 +1,6 @@
 using System.CommandLine;
 using System.Text.Json.Nodes;
 using Closemown.Book;
-using Closemown.Pipe;
 
 namespace Closemown.Cli;
 

@@ -2,7 +2,6 @@ using System.CommandLine;
 using System.Text.Json.Nodes;
 using Closemown.Advice;
 using Closemown.Book;
-using Closemown.Pipe;
 
 namespace Closemown.Cli;
 

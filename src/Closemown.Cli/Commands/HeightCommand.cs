@@ -1,7 +1,6 @@
 using System.CommandLine;
 using System.Text.Json.Nodes;
 using Closemown.Height;
-using Closemown.Pipe;
 
 namespace Closemown.Cli;
 

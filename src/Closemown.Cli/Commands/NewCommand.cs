@@ -1,7 +1,6 @@
 using System.CommandLine;
 using System.Text.Json.Nodes;
 using Closemown.Entries;
-using Closemown.Pipe;
 
 namespace Closemown.Cli;
 

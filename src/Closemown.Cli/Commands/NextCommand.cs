@@ -1,7 +1,6 @@
 using System.CommandLine;
 using System.Text.Json.Nodes;
 using Closemown.Advice;
-using Closemown.Pipe;
 
 namespace Closemown.Cli;
 

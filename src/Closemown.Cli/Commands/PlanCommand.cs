@@ -3,7 +3,6 @@ using System.Globalization;
 using System.Text.Json.Nodes;
 using Closemown.Advice;
 using Closemown.Calendars;
-using Closemown.Pipe;
 using Closemown.Turf;
 
 namespace Closemown.Cli;

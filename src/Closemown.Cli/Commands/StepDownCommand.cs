@@ -1,7 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
 using System.Text.Json.Nodes;
-using Closemown.Pipe;
 using Closemown.Quantities;
 
 namespace Closemown.Cli;

@@ -3,7 +3,6 @@ using System.Globalization;
 using System.Text.Json.Nodes;
 using Closemown.Entries;
 using Closemown.Height;
-using Closemown.Pipe;
 
 namespace Closemown.Cli;
 

@@ -1,6 +1,5 @@
 using System.Text.Json.Nodes;
 using Closemown.Advice;
-using Closemown.Pipe;
 
 namespace Closemown.Cli;
 

@@ -2,7 +2,6 @@ using System.Globalization;
 using System.Text.Json.Nodes;
 using Closemown.Advice;
 using Closemown.Entries;
-using Closemown.Pipe;
 using Closemown.Weather;
 
 namespace Closemown.Cli;

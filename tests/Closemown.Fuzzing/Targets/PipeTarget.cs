@@ -1,7 +1,6 @@
 using System.Text;
 using Closemown.Advice;
 using Closemown.Book;
-using Closemown.Entries;
 using Closemown.Pipe;
 
 namespace Closemown.Fuzzing;
