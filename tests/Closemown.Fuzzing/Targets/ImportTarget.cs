@@ -1,4 +1,3 @@
-using System.Text;
 using Closemown.Book;
 
 namespace Closemown.Fuzzing;

@@ -1,5 +1,4 @@
 using System.Text;
-using System.Text.Json.Nodes;
 using Closemown.Cli;
 using Closemown.Entries;
 using Closemown.Quantities;

@@ -1,4 +1,3 @@
-using Closemown.Entries;
 using Closemown.Weather;
 
 namespace Closemown.Fuzzing;
