@@ -57,8 +57,10 @@ public sealed record Crash(string Signature, string Told, byte[] Input)
         return text.ToString();
     }
 
-    private static string Sign(Exception e)
+    /// <summary>What is the same for every exception that came from the same place in the same way.</summary>
+    public static string Sign(Exception e)
     {
+        ArgumentNullException.ThrowIfNull(e);
         if (e is LawBrokenException law) return law.Law;
         // The innermost of our own methods alone: those around it may or may not be inlined.
         var own = (e.StackTrace ?? "").Split('\n').Select(l => l.Trim()).FirstOrDefault(IsOwn, "");

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Closemown.Entries;
+using Closemown.Pipe;
 
 namespace Closemown.Fuzzing;
 
@@ -62,11 +63,13 @@ public static class Laws
             var answer = document.RootElement;
             Must(answer.ValueKind == JsonValueKind.Object && answer.TryGetProperty("ok", out var ok) && ok.ValueKind is JsonValueKind.True or JsonValueKind.False,
                 "an answer says whether it is ok", line);
+            // An entry that was taken may carry one beside its ok.
+            Must(!answer.TryGetProperty("bug", out _), "no answer tells of a bug", line);
             if (answer.GetProperty("ok").GetBoolean()) return true;
             Must(answer.TryGetProperty("error", out var error) && error.ValueKind == JsonValueKind.Object, "a refusal holds an error", line);
             string Text(string name) => error.TryGetProperty(name, out var v) && v.ValueKind == JsonValueKind.String ? v.GetString()! : "";
             Must(Text("code").Length > 0, "a fault has a code", line);
-            Must(Text("code") != "bug", "no answer is a bug", line);
+            Must(Text("code") != BugFault.Code, "no answer tells of a bug", line);
             Told(Text("message"), Text("remedy"));
             return false;
         }

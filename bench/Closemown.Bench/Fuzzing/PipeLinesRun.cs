@@ -1,6 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
-using Closemown.Advice;
+using System.Text;
 using Closemown.Bench.Keeping;
 using Closemown.Book;
 using Closemown.Fuzzing;
@@ -26,6 +26,7 @@ internal static class PipeLinesRun
             // Ten times in all.
             if (done * 10L / count > (done - some) * 10L / count) Console.WriteLine(Told(done, count, watch.Elapsed, sum));
         }
+        foreach (var (sort, times) in sum.Sorts) Console.WriteLine(FormattableString.Invariant($"{times} times {sort}"));
         var good = sum.Crashes == 0 && sum.Answers == sum.Lines;
         Console.WriteLine(FormattableString.Invariant($"{sum.Lines} lines, {sum.Answers} answers, {sum.Taken} taken, {sum.Lines - sum.Taken} refused, {sum.Crashes} crashes, {watch.Elapsed.TotalSeconds:0} s"));
         return good ? 0 : 1;
@@ -47,14 +48,7 @@ internal static class PipeLinesRun
             var path = inFile ? Path.Combine(folder, "book.closemown") : BookFile.InMemory;
             var maker = new LineMaker(seed, every);
             using (var book = BookFile.Open(path)) Talked(book, maker, count, sum);
-            if (!inFile) return;
-            using var again = BookFile.Open(path);
-            if (!Laws.Answer(Talk(again).Say("""{"ask":"places"}"""))) throw new LawBrokenException("a book opens again", folder);
-        }
-        catch (Exception e) when (e is LawBrokenException or BookException or InvalidOperationException or ArgumentException or FormatException)
-        {
-            sum.Crashes++;
-            Console.Error.WriteLine($"seed {seed}: {e}");
+            if (inFile) OpenedAgain(path, seed, sum);
         }
         finally
         {
@@ -64,7 +58,7 @@ internal static class PipeLinesRun
 
     private static void Talked(IEntryStore book, LineMaker maker, int count, Sum sum)
     {
-        var talk = Talk(book);
+        var talk = new WatchedTalk(book);
         for (var n = 0; n < count; n++)
         {
             var line = maker.Next();
@@ -73,30 +67,55 @@ internal static class PipeLinesRun
             sum.Lines++;
             try
             {
-                PipeLoop.Run(PipeLoop.Lines(input), output, talk);
+                PipeLoop.Run(PipeLoop.Lines(input), output, talk.With);
                 var answers = output.ToString().Split('\n', StringSplitOptions.RemoveEmptyEntries);
                 sum.Answers += answers.Length;
+                talk.Throw();
                 foreach (var answer in answers) sum.Taken += Laws.Answer(answer) ? 1 : 0;
             }
             catch (Exception e)
             {
-                sum.Crashes++;
-                Console.Error.WriteLine($"{System.Text.Encoding.UTF8.GetString(line)}\n{e}");
-                talk = Talk(book);
+                // An answer that tells of a bug counts as one: only the last catch kept the pipe going.
+                sum.Crashed(Encoding.UTF8.GetString(line), e);
             }
         }
     }
 
-    private static Conversation Talk(IEntryStore book) => new(book, AdviceSettings.Default, Phrasing.Plain, SequentialIds.After(book).Next);
+    private static void OpenedAgain(string path, int seed, Sum sum)
+    {
+        try
+        {
+            using var again = BookFile.Open(path);
+            Laws.Must(Laws.Answer(new WatchedTalk(again).With.Say("""{"ask":"places"}""")), "a book opens again", path);
+        }
+        catch (Exception e)
+        {
+            sum.Crashed(FormattableString.Invariant($"opening the book of seed {seed} again"), e);
+        }
+    }
 
     private sealed class Sum
     {
+        private readonly Dictionary<string, long> sorts = new(StringComparer.Ordinal);
+
+        /// <summary>How often each sort of crash was met.</summary>
+        public IReadOnlyDictionary<string, long> Sorts => sorts;
+
         public long Lines { get; set; }
 
         public long Answers { get; set; }
 
         public long Taken { get; set; }
 
-        public long Crashes { get; set; }
+        public long Crashes { get; private set; }
+
+        /// <summary>Counts it, and tells the first of each sort.</summary>
+        public void Crashed(string line, Exception e)
+        {
+            Crashes++;
+            var sort = Crash.Sign(e);
+            if (!sorts.TryAdd(sort, 1)) sorts[sort]++;
+            else Console.Error.WriteLine($"{line}\n  {e}");
+        }
     }
 }

@@ -26,7 +26,7 @@ public sealed class LineMaker(int seed, int questionEvery)
             var lines = random.Next(questionEvery) == 0 ? Questions : Entries;
             var line = random.Next(BrokenOf) == 0 ? mutator.Next(lines) : Changed(lines[random.Next(lines.Length)]);
             line = [.. line.Where(b => b is not ((byte)'\n' or (byte)'\r'))];
-            if (!string.IsNullOrWhiteSpace(Encoding.UTF8.GetString(line))) return line;
+            if (!string.IsNullOrWhiteSpace(Encoding.UTF8.GetString(line).Trim('\ufeff'))) return line;
         }
     }
 
@@ -74,7 +74,7 @@ public sealed class LineMaker(int seed, int questionEvery)
     };
 
     /// <summary>A number the field takes: at an end of its range, near it, or between.</summary>
-    private JsonNode InRange(FieldSpec field)
+    private JsonValue InRange(FieldSpec field)
     {
         var (low, high) = (Math.Max(field.Low, -1e9), Math.Min(field.High, 1e9));
         var x = random.Next(4) switch { 0 => low, 1 => high, 2 => low + ((high - low) * Math.Pow(random.NextDouble(), 6)), _ => low + ((high - low) * random.NextDouble()) };
@@ -82,7 +82,7 @@ public sealed class LineMaker(int seed, int questionEvery)
         return JsonValue.Create(x);
     }
 
-    private JsonNode Number()
+    private JsonValue Number()
     {
         var text = Vocabulary.Numbers[random.Next(Vocabulary.Numbers.Count)];
         return double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var x) && double.IsFinite(x) ? JsonValue.Create(x) : JsonValue.Create(text);

@@ -35,6 +35,8 @@ internal sealed class AdviceIdTarget() : FuzzTarget("advice-id")
         }
         Laws.Must(AdviceId.UnitOf(id) == name?.Unit, "an advice id names its unit", id);
         using var book = new MemoryBook();
-        Laws.Answer(PipeTarget.Talk(book).Say(new JsonObject { ["ask"] = "why", ["id"] = id }.ToJsonString()));
+        var watched = new WatchedTalk(book);
+        Laws.Answer(watched.With.Say(new JsonObject { ["ask"] = "why", ["id"] = id }.ToJsonString()));
+        watched.Throw();
     }
 }

@@ -1,5 +1,4 @@
 using System.Text;
-using Closemown.Advice;
 using Closemown.Book;
 using Closemown.Pipe;
 
@@ -23,16 +22,16 @@ internal sealed class PipeTarget() : FuzzTarget("pipe")
         using var book = new MemoryBook();
         using var output = new StringWriter();
         using var stream = new MemoryStream([.. lines.SelectMany(l => l.Append((byte)'\n'))]);
-        PipeLoop.Run(PipeLoop.Lines(stream), output, Talk(book));
+        var watched = new WatchedTalk(book);
+        PipeLoop.Run(PipeLoop.Lines(stream), output, watched.With);
+        watched.Throw();
         var answers = output.ToString().Split('\n', StringSplitOptions.RemoveEmptyEntries);
         Laws.Must(answers.Length == lines.Count, "as many answers as lines", $"{lines.Count} lines, {answers.Length} answers");
         foreach (var answer in answers) Laws.Answer(answer);
         foreach (var stored in book.ReadAll()) Laws.ReadBack(stored.Entry);
         // The book is opened again as it stands.
-        Laws.Answer(Talk(book).Say("""{"ask":"places"}"""));
+        Laws.Answer(new WatchedTalk(book).With.Say("""{"ask":"places"}"""));
     }
-
-    internal static Conversation Talk(IEntryStore book) => new(book, AdviceSettings.Default, Phrasing.Plain, SequentialIds.After(book).Next);
 
     /// <summary>The lines that are not blank; bytes that are no text are a line too.</summary>
     private static List<byte[]> Lines(byte[] input)

@@ -42,7 +42,7 @@ public sealed class PipeAnswersAllTests
     public void F2_F31_Every_kind_and_question_with_a_bad_name_is_answered(string name)
     {
         var plain = Uri.UnescapeDataString(name);
-        AllAnswered([.. HardLines.Named(plain), .. HardLines.Asked(plain), .. HardLines.Asked("mower")]);
+        AllAnswered([.. HardLines.Named(plain), .. HardLines.Asked(plain)]);
     }
 
     [Fact]
