@@ -86,7 +86,7 @@ internal static class RollerReckoning
         var json = typed.Json();
         json["unit"] = "reckoned";
         using var document = JsonDocument.Parse(json.ToJsonString());
-        var faults = EntryReader.Read(document.RootElement, new EntryContext { Now = () => default, NewId = t => Guid.Empty }, out var entry);
+        var faults = EntryReader.Read(document.RootElement, new EntryContext { Now = () => DateTimeOffset.UnixEpoch, NewId = t => EntryIds.Make(t, 0, 0) }, out var entry);
         if (entry is null) throw CliFault.Refused($"{faults[0].Field}: {faults[0].Message}", faults[0].Remedy);
         return RollerGeometry.Of([entry])!;
     }

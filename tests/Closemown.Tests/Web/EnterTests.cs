@@ -62,7 +62,7 @@ public sealed class EnterTests
         using var visitor = new Visitor(bench);
         for (var i = 0; i < 2; i++) Assert.True((bool)(await visitor.Enter([.. Mown.Where(m => m.Item1 != "at"), ("at", $"2030-01-01T0{i}:00:00Z")]))["ok"]!);
         Assert.Equal(2, bench.Entries());
-        Assert.Equal(EntryReader.Read(Lines.Mow(1), new EntryContext { NewId = _ => Guid.Empty }, out var before) is [] ? before!.At.AddMinutes(1) : default, Last(bench).At);
+        Assert.Equal(EntryReader.Read(Lines.Mow(1), new EntryContext { NewId = t => EntryIds.Make(t, 0, 0) }, out var before) is [] ? before!.At.AddMinutes(1) : default, Last(bench).At);
     }
 
     [Fact]
