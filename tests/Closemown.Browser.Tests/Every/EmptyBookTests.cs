@@ -13,7 +13,7 @@ public sealed class EmptyBookTests(Site site)
     public async Task Opens_clean_over_an_empty_book(string name)
     {
         var page = SitePages.Named(name);
-        await using var server = await ServerBench.Start();
+        await using var server = await ServerBench.Start(now: DateTimeOffset.UtcNow);
         await using var visit = await site.VisitOf(new(server.Server.Address), new(ViewSize.Phone));
         await visit.Open(page.Path);
         Assert.Equal(page.Heading, (await visit.Page.Locator("h1").TextContentAsync())?.Trim());

@@ -10,7 +10,7 @@ public sealed class BeginTests(Site site)
     [Fact]
     public async Task A_mower_begins_with_two_touches_and_leads_to_its_first_paper_check()
     {
-        await using var server = await ServerBench.Start();
+        await using var server = await ServerBench.Start(now: DateTimeOffset.UtcNow);
         await using var visit = await site.VisitOf(new(server.Server.Address), new(ViewSize.Phone));
         await visit.Open("/");
         await FirstCheck.Begin(visit.Page);
@@ -24,7 +24,7 @@ public sealed class BeginTests(Site site)
     [Fact]
     public async Task What_is_told_of_a_mower_is_kept_as_typed()
     {
-        await using var server = await ServerBench.Start();
+        await using var server = await ServerBench.Start(now: DateTimeOffset.UtcNow);
         await using var visit = await site.VisitOf(new(server.Server.Address), new(ViewSize.Phone, Script: false));
         await visit.Open("/new?what=unit");
         await visit.Page.Locator("#name").FillAsync("old one");
@@ -40,7 +40,7 @@ public sealed class BeginTests(Site site)
     [Fact]
     public async Task What_was_typed_stays_while_the_machine_is_out_of_reach_and_is_sent_when_it_is_back()
     {
-        await using var server = await ServerBench.Start();
+        await using var server = await ServerBench.Start(now: DateTimeOffset.UtcNow);
         await using var visit = await site.VisitOf(new(server.Server.Address), new(ViewSize.Phone));
         await visit.Open("/new?what=unit");
         await visit.Page.Locator("#name").FillAsync("old one");
@@ -59,7 +59,7 @@ public sealed class BeginTests(Site site)
     [Fact]
     public async Task A_fault_is_told_beside_its_field_and_nothing_is_written()
     {
-        await using var server = await ServerBench.Start();
+        await using var server = await ServerBench.Start(now: DateTimeOffset.UtcNow);
         await using var visit = await site.VisitOf(new(server.Server.Address), new(ViewSize.Phone));
         await visit.Open("/new?what=area");
         await visit.Page.Locator("#lat").FillAsync("north");

@@ -67,7 +67,7 @@ public sealed partial class HeightSettingTests(Site site)
     [Fact]
     public async Task A_unit_whose_height_was_never_read_is_read_first()
     {
-        await using var server = await ServerBench.Start();
+        await using var server = await ServerBench.Start(now: DateTimeOffset.UtcNow);
         (await server.Enter("""{"v":1,"id":"01900000-0000-7000-8000-0000000000a1","at":"2026-07-01T09:00:00Z","kind":"unit","unit":"mower","blades":8}""")).EnsureSuccessStatusCode();
         await using var visit = await site.VisitOf(new(server.Server.Address), new(ViewSize.Phone));
         await visit.Open("/height");

@@ -30,7 +30,11 @@ internal sealed class ServerBench : IAsyncDisposable
     /// <summary>A program at the machine.</summary>
     public HttpClient Machine { get; }
 
-    public static async Task<ServerBench> Start(Func<ServeOptions, ServeOptions>? told = null, IEnumerable<string>? entries = null, Action<string>? spoil = null)
+    /// <param name="told">Changes what is served.</param>
+    /// <param name="entries">Lines that the book holds.</param>
+    /// <param name="spoil">Does something to the book's file before it is served.</param>
+    /// <param name="now">The time at which the server's clock stands; a browser that tells its own time needs the present one.</param>
+    public static async Task<ServerBench> Start(Func<ServeOptions, ServeOptions>? told = null, IEnumerable<string>? entries = null, Action<string>? spoil = null, DateTimeOffset? now = null)
     {
         var folder = Directory.CreateTempSubdirectory("closemown-test-").FullName;
         if (entries is not null)
@@ -42,7 +46,7 @@ internal sealed class ServerBench : IAsyncDisposable
         }
         spoil?.Invoke(BookIn(folder));
         var options = new ServeOptions { Book = BookIn(folder), Folder = Path.Combine(folder, "settings"), Port = 0, Addresses = [NetworkAddress] };
-        var time = new StillTime(new DateTimeOffset(2026, 7, 1, 9, 2, 0, TimeSpan.Zero));
+        var time = new StillTime(now ?? new DateTimeOffset(2026, 7, 1, 9, 2, 0, TimeSpan.Zero));
         var server = WebHost.Build(told?.Invoke(options) ?? options, time);
         await server.Start();
         return new(folder, time, server);
