@@ -5,7 +5,7 @@ using Closemown.Entries;
 namespace Closemown.Advice;
 
 /// <summary>Reads the day that a question names.</summary>
-internal static class QuestionDate
+public static class QuestionDate
 {
     /// <summary>How far ahead of the asking time a day may lie: further on nothing is known of turf or weather.</summary>
     public const int YearsAhead = 2;

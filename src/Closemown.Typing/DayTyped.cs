@@ -80,9 +80,9 @@ public static partial class DayTyped
 
     private static int? Number(string word) => Ordinal().Match(word) is { Success: true } m ? int.Parse(m.Groups[1].Value, CultureInfo.InvariantCulture) : null;
 
-    [GeneratedRegex(@"^(\d{1,2})(st|nd|rd|th)?\.?$")]
+    [GeneratedRegex(@"^([0-9]{1,2})(st|nd|rd|th)?\.?$")]
     private static partial Regex Ordinal();
 
-    [GeneratedRegex(@"^\d{1,2}[/.\-]\d{1,2}([/.\-]\d{2,4})?$")]
+    [GeneratedRegex(@"^[0-9]{1,2}[/.\-][0-9]{1,2}([/.\-][0-9]{2,4})?$")]
     private static partial Regex Slashed();
 }

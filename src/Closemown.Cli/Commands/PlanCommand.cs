@@ -32,6 +32,8 @@ internal sealed class PlanCommand : CliCommand
         var today = TurfAreas.Today(open, area);
         var asked = new DaysAsked(Dates(call, Off, today), Dates(call, On, today));
         if (DaysAsked.Both(asked.Off, asked.On) is { } both) throw CliFault.Usage(both.Message, both.Remedy);
+        if (DateOnly.TryParseExact(call.Parsed.GetValue(From), "yyyy-MM-dd", out var from) && Math.Abs(from.Year - open.Talk.AskedAt.Year) > QuestionDate.YearsAhead)
+            throw CliFault.Usage($"--from {call.Parsed.GetValue(From)} lies too far from today.", $"Write a day within {QuestionDate.YearsAhead} years: further ahead nothing is known.");
         var plan = AreaPlan.Of(open.Desk, area, TurfAreas.At(call, open, area, From), n, open.Talk.AskedAt, asked);
         if (call.Parsed.GetValue(File) is { } path)
         {

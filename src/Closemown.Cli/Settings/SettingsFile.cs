@@ -25,9 +25,9 @@ internal sealed class SettingsFile
         if (path is null || !File.Exists(path)) return new(path, []);
         try
         {
-            if (JsonNode.Parse(File.ReadAllText(path)) is JsonObject read) return new(path, read);
+            if (JsonNode.Parse(File.ReadAllText(path)) is JsonObject { Count: >= 0 } read) return new(path, read);       // counting reads the names: one given twice is found here
         }
-        catch (Exception e) when (e is JsonException or UnauthorizedAccessException)
+        catch (Exception e) when (e is JsonException or UnauthorizedAccessException or InvalidOperationException or ArgumentException)
         {
         }
         throw CliFault.Refused($"The settings in {path} cannot be read.", "Correct the file (a JSON object), or move it away and set things anew.");
