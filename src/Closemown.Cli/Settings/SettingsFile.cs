@@ -25,7 +25,7 @@ internal sealed class SettingsFile
         if (path is null || !File.Exists(path)) return new(path, []);
         try
         {
-            if (JsonNode.Parse(File.ReadAllText(path)) is JsonObject { Count: >= 0 } read) return new(path, read);       // counting reads the names: one given twice is found here
+            if (JsonNode.Parse(File.ReadAllText(path)) is JsonObject read && read.All(p => p.Value is not JsonValue v || v.ToJsonString().Length > 0 && (v.GetValueKind() != JsonValueKind.String || v.GetValue<string>() is not null))) return new(path, read);
         }
         catch (Exception e) when (e is JsonException or UnauthorizedAccessException or InvalidOperationException or ArgumentException)
         {
