@@ -25,13 +25,17 @@ internal sealed class SettingsFile
         if (path is null || !File.Exists(path)) return new(path, []);
         try
         {
-            if (JsonNode.Parse(File.ReadAllText(path)) is JsonObject read && read.All(p => p.Value is not JsonValue v || v.ToJsonString().Length > 0 && (v.GetValueKind() != JsonValueKind.String || v.GetValue<string>() is not null))) return new(path, read);
+            if (JsonNode.Parse(File.ReadAllText(path)) is JsonObject read && IsReadable(read)) return new(path, read);
         }
         catch (Exception e) when (e is JsonException or UnauthorizedAccessException or InvalidOperationException or ArgumentException)
         {
         }
         throw CliFault.Refused($"The settings in {path} cannot be read.", "Correct the file (a JSON object), or move it away and set things anew.");
     }
+
+    /// <summary>Whether all of it can be read: names and texts are only decoded when they are asked for, and a name given twice is only then found.</summary>
+    private static bool IsReadable(JsonObject read) =>
+        read.All(p => p.Value is not JsonValue v || v.GetValueKind() != JsonValueKind.String || v.GetValue<string>() is not null);
 
     public string? this[string name] => values[name] switch
     {
