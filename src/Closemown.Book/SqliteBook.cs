@@ -382,7 +382,7 @@ public sealed class SqliteBook : IEntryStore
 
     private static Entry Parse(string json, string what, long seq = 0)
     {
-        var faults = EntryReader.Read(json, EntryContext.Stored, out var entry);
+        var faults = EntryReader.Read(json, EntryContext.Bound, out var entry);
         return entry ?? throw new BookException(BookTrouble.Damaged, $"The book cannot be read at {what}{(seq > 0 ? $" {seq}" : "")}: {faults[0]}",
             "Verify the book; it says which row is damaged and what to do.");
     }

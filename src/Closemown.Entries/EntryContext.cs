@@ -10,8 +10,14 @@ public sealed class EntryContext
     /// <remarks>What was once taken must be readable for ever: a limit that was drawn later, or was missed once, may not shut a book.</remarks>
     public static EntryContext Stored { get; } = new() { AsksPlausible = false, IsStored = true };
 
+    /// <summary>For lines of a book whose hash was found to fit: as <see cref="Stored"/>, and the line is kept as it stands, not written anew to compare.</summary>
+    public static EntryContext Bound { get; } = new() { AsksPlausible = false, IsStored = true, KeepsLine = true };
+
     /// <summary>Whether the line comes out of a book, where no limit of input holds.</summary>
     public bool IsStored { get; private init; }
+
+    /// <summary>Whether the entry's line is the text that was read.</summary>
+    internal bool KeepsLine { get; private init; }
 
     /// <summary>Whether an implausible value is asked about.</summary>
     public bool AsksPlausible { get; init; } = true;

@@ -28,7 +28,9 @@ public static class EntryReader
         if (!TryParse(line, context.IsStored, out var document, out var fault)) return [fault!];
         using (document)
         {
-            return Read(document!.RootElement, context, out entry);
+            var faults = Read(document!.RootElement, context, out entry);
+            if (context.KeepsLine && entry is not null) entry.Json = line;
+            return faults;
         }
     }
 
@@ -131,6 +133,7 @@ public static class EntryReader
             Confirmed = head.Confirmed,
             Others = [.. others],
         };
+        if (context.KeepsLine) return faults;
         entry.Json = Canonical.AsItCame(entry, JsonMarshal.GetRawUtf8Value(line)) ?? Canonical.Line(entry);
         if (!context.IsStored && NotKept(entry) is { } fault)
         {
