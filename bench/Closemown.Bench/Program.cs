@@ -7,6 +7,7 @@ using Closemown.Bench.Green;
 using Closemown.Bench.Heights;
 using Closemown.Bench.Heights.Cuts;
 using Closemown.Bench.Keeping;
+using Closemown.Bench.Mutating;
 using Closemown.Bench.Serving;
 using Closemown.Bench.Speed;
 using Closemown.Bench.Workshop;
@@ -34,6 +35,8 @@ Func<string[], int>? run = args.FirstOrDefault() switch
     "fuzz" => FuzzRun.Print,
     "fuzz-child" => FuzzChild.Run,
     "pipe-lines" => PipeLinesRun.Print,
+    "mutate" => MutateRun.Print,
+    "mutate-child" => MutateChild.Run,
     "serve-siege" => words => ServeLoad.Print([.. words, "--idle", "200", "--slow", "50"]),
     _ => null,
 };
