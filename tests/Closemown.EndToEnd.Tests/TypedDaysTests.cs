@@ -28,6 +28,17 @@ public sealed class TypedDaysTests
         Assert.Equal(("", $"Taken: {told}\n"), (ran.Error, ran.Out));
     }
 
+    [Fact]
+    public void F21_A_forecast_older_than_the_one_that_is_kept_is_said_not_to_be_kept()
+    {
+        using var inside = Started();
+        Assert.Equal(0, inside.Type("add weather 2026-07-06 18..33 forecast=yes --at 2026-07-06T08:00").Exit);
+        var ran = inside.Type("add weather 2026-07-06 18..33 dry forecast=yes --at 2026-07-05T08:00");
+        Assert.Equal(1, ran.Exit);
+        Assert.Contains("A later forecast for that day is in the book: this one is not kept.", ran.Error, StringComparison.Ordinal);
+        Assert.Equal(0, inside.Type("book verify").Exit);
+    }
+
     [Theory]
     [InlineData("1 Dec -3..4 forecast", "1 Dec 2026: -3 °C to 4 °C, a forecast")]
     [InlineData("1 Dec -3..4", "1 Dec 2026: -3 °C to 4 °C, a forecast")]

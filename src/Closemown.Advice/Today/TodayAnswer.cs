@@ -19,7 +19,7 @@ public sealed record TodayAnswer(IReadOnlyList<TodayTask> Tasks, IReadOnlyList<(
         ArgumentNullException.ThrowIfNull(settings);
         List<(string, StepAdvice)> steps = [.. desk.Units.Select(u => (u, Planner.Next(desk, new NextQuestion(u, now, PriceOfMinute: settings.PriceOfMinute), settings)))];
         List<AreaPlan> plans = [.. TurfToday.All(desk, now)];
-        return new(TodayOrder.Of(desk, steps, plans, now), steps, plans, TodayOdd.Of(desk, plans));
+        return new(TodayOrder.Of(desk, steps, plans, now), steps, plans, TodayOdd.Of(desk, plans, now));
     }
 
     /// <summary>In the shape of the contract.</summary>
@@ -54,8 +54,13 @@ public sealed record TodayAnswer(IReadOnlyList<TodayTask> Tasks, IReadOnlyList<(
 
     private static JsonObject Unusual(Desk desk, Phrasing phrasing, TodayOdd o)
     {
-        var odd = new JsonObject { [o.Unit is null ? "area" : "unit"] = o.Unit ?? o.Area, ["id"] = o.Id.ToString("D"), ["surprise"] = o.Surprise, ["say"] = phrasing.Say(o.Say) };
-        if (o.Unit is { } unit) odd["explanations"] = ExplanationSpeech.Json(desk.Track(unit).Unusual[^1].Explanations);
+        var odd = new JsonObject();
+        if (o.Unit is not null) odd["unit"] = o.Unit;
+        else if (o.Area is not null) odd["area"] = o.Area;
+        odd["id"] = o.Id.ToString("D");
+        if (o.Surprise is { } surprise) odd["surprise"] = surprise;
+        odd["say"] = phrasing.Say(o.Say);
+        if (o.Unit is { } unit && o.Surprise is not null) odd["explanations"] = ExplanationSpeech.Json(desk.Track(unit).Unusual[^1].Explanations);
         return odd;
     }
 

@@ -61,6 +61,17 @@ public sealed class FarTimesTests : IDisposable
     }
 
     [Fact]
+    public void F8_Today_says_that_the_book_holds_an_entry_of_the_future()
+    {
+        Assert.Equal("ok", Said("""{"kind":"clicks","unit":"m","left":1}"""));
+        Assert.Empty(Say("""{"ask":"today"}""")["today"]!["unusual"]!.AsArray());
+        Assert.Equal("ok", Said("""{"kind":"clicks","unit":"m","left":1,"at":"2026-05-02T07:00:00Z"}"""));
+        wall = wall.AddDays(-30);
+        var odd = Assert.Single(Say("""{"ask":"today"}""")["today"]!["unusual"]!.AsArray());
+        Assert.Contains("2 entries are of days to come", (string)odd!["say"]!, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_minute_between_two_devices_is_nothing_to_ask_about()
     {
         Assert.Equal("ok", Said("""{"kind":"clicks","unit":"m","left":1}"""));
