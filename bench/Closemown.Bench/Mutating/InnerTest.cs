@@ -8,12 +8,12 @@ internal sealed class InnerTest(MethodInfo method, object?[] arguments)
     /// <summary>Its name.</summary>
     public string Name => $"{method.DeclaringType!.Name}.{method.Name}";
 
-    /// <summary>All cases of the namespaces; tests whose class needs a fixture are not among them.</summary>
+    /// <summary>All cases of the namespaces; tests whose class needs more than a place for output are not among them.</summary>
     public static IEnumerable<InnerTest> In(Assembly tests, IReadOnlyList<string> namespaces)
     {
         foreach (var type in tests.GetTypes().Where(t => t.IsClass && !t.IsAbstract && !t.IsGenericType && namespaces.Any(n => t.Namespace == n || t.Namespace?.StartsWith(n + ".", StringComparison.Ordinal) == true)))
         {
-            if (type.GetConstructor(Type.EmptyTypes) is null) continue;
+            if (type.GetConstructors() is not [var made] || made.GetParameters().Any(p => p.ParameterType.Name != "ITestOutputHelper")) continue;
             foreach (var method in type.GetMethods(BindingFlags.Public | BindingFlags.Instance | BindingFlags.Static).Where(m => !m.IsGenericMethod))
             {
                 var marks = method.GetCustomAttributes().ToList();
@@ -30,7 +30,8 @@ internal sealed class InnerTest(MethodInfo method, object?[] arguments)
     /// <summary>Runs it; throws what it throws. A test that is skipped passes.</summary>
     public void Run()
     {
-        var instance = method.IsStatic ? null : Activator.CreateInstance(method.DeclaringType!);
+        var instance = method.IsStatic ? null : method.DeclaringType!.GetConstructors()[0] is var made
+            ? made.Invoke([.. made.GetParameters().Select(p => DispatchProxy.Create(p.ParameterType, typeof(Silent)))]) : null;
         try
         {
             if (method.Invoke(instance, arguments) is Task task) task.GetAwaiter().GetResult();
@@ -71,5 +72,13 @@ internal sealed class InnerTest(MethodInfo method, object?[] arguments)
         return [.. parameters.Select((p, i) => i >= row.Length ? Type.Missing
             : row[i] is IConvertible value && Nullable.GetUnderlyingType(p.ParameterType) is null && p.ParameterType.IsPrimitive && value.GetType() != p.ParameterType
                 ? Convert.ChangeType(value, p.ParameterType, System.Globalization.CultureInfo.InvariantCulture) : row[i])];
+    }
+
+    /// <summary>Takes what a test has to say, and says nothing.</summary>
+#pragma warning disable CA1852 // The proxy is made as a class derived from it.
+    public class Silent : DispatchProxy
+#pragma warning restore CA1852
+    {
+        protected override object? Invoke(MethodInfo? targetMethod, object?[]? args) => targetMethod?.ReturnType == typeof(string) ? "" : null;
     }
 }

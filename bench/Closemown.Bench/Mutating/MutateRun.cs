@@ -7,13 +7,13 @@ namespace Closemown.Bench.Mutating;
 /// <summary>How many small changes of the sources the tests notice: mutate [--project NAME] [--sample N] [--seed N] [--processes N]; without a project Estimation, Entries, Book and Advice.</summary>
 internal static class MutateRun
 {
-    // The tests that are meant to hold each project; tests of others that would notice a change too are not counted.
-    private static readonly (string Project, string Tests, string Namespaces)[] Projects =
+    // The tests that are meant to hold each project, and those next to it that would notice a change first.
+    private static readonly (string Project, (string Tests, string Namespaces)[] Suites)[] Projects =
     [
-        ("Closemown.Estimation", "Closemown.Estimation.Tests", "Closemown.Estimation.Tests"),
-        ("Closemown.Entries", "Closemown.Tests", "Closemown.Tests.Entries,Closemown.Tests.Faults,Closemown.Tests.Pipe"),
-        ("Closemown.Book", "Closemown.Tests", "Closemown.Tests.Book,Closemown.Tests.Faults"),
-        ("Closemown.Advice", "Closemown.Tests", "Closemown.Tests.Advice,Closemown.Tests.Pipe,Closemown.Tests.Practice,Closemown.Tests.Faults"),
+        ("Closemown.Estimation", [("Closemown.Estimation.Tests", "Closemown.Estimation.Tests"), ("Closemown.Tests", "Closemown.Tests.Steel,Closemown.Tests.Height,Closemown.Tests.Pipe")]),
+        ("Closemown.Entries", [("Closemown.Tests", "Closemown.Tests.Entries,Closemown.Tests.Faults,Closemown.Tests.Pipe")]),
+        ("Closemown.Book", [("Closemown.Tests", "Closemown.Tests.Book,Closemown.Tests.Faults")]),
+        ("Closemown.Advice", [("Closemown.Tests", "Closemown.Tests.Advice,Closemown.Tests.Pipe,Closemown.Tests.Practice,Closemown.Tests.Faults")]),
     ];
 
     private const double Longest = 4;
@@ -25,32 +25,44 @@ internal static class MutateRun
         var root = Directory.GetCurrentDirectory();
         if (!File.Exists(Path.Combine(root, "Closemown.slnx"))) throw new ArgumentException("Run it in the folder of the solution.");
         var rows = new List<string>();
-        foreach (var (project, tests, namespaces) in Projects.Where(p => at < 0 || p.Project == args[at + 1] || p.Project == "Closemown." + args[at + 1])) rows.Add(Row(root, project, tests, namespaces, sample, seed, processes));
+        foreach (var (project, suites) in Projects.Where(p => at < 0 || p.Project == args[at + 1] || p.Project == "Closemown." + args[at + 1]))
+            rows.Add(Row(root, project, suites, sample, seed, processes));
         Console.WriteLine("\n| project | mutants | tried | killed | survived | reached by no test | score |\n|---|---|---|---|---|---|---|");
         foreach (var row in rows) Console.WriteLine(row);
         return 0;
     }
 
-    private static string Row(string root, string project, string tests, string namespaces, int sample, int seed, int processes)
+    private static string Row(string root, string project, (string Tests, string Namespaces)[] suites, int sample, int seed, int processes)
     {
-        var mutated = new MutatedProject(root, project, tests);
+        var mutated = new MutatedProject(root, project, [.. suites.Select(s => s.Tests)]);
         var mutants = mutated.Build();
-        var most = mutants.Max(m => m.Id);
-        var (reached, folder) = (Path.Combine(mutated.Copy, "reached.txt"), mutated.Copy);
-        string[] words = ["mutate-child", mutated.Tests, project, namespaces, most.ToString(CultureInfo.InvariantCulture), Longest.ToString(CultureInfo.InvariantCulture), reached];
-        Child(words).WaitForExit();
-        var covered = File.ReadLines(reached).SelectMany(l => l.Split('\t')[2].Split(',', StringSplitOptions.RemoveEmptyEntries)).Select(int.Parse).ToHashSet();
         var random = new Random(seed);
         var tried = mutants.OrderBy(_ => random.Next()).Take(sample).ToList();
-        var results = Live(folder, words, [.. tried.Where(m => covered.Contains(m.Id)).Select(m => m.Id)], processes);
-        var survivors = tried.Where(m => results.GetValueOrDefault(m.Id) == "survived").OrderBy(m => m.Id).ToList();
-        var unreached = tried.Where(m => !covered.Contains(m.Id)).OrderBy(m => m.Id).ToList();
-        var killed = tried.Count - survivors.Count - unreached.Count;
-        Console.WriteLine($"\n{project}: survivors");
-        foreach (var m in survivors) Console.WriteLine($"  {m}");
-        Console.WriteLine($"{project}: reached by no test");
-        foreach (var m in unreached) Console.WriteLine($"  {m}");
-        return string.Create(CultureInfo.InvariantCulture, $"| {project} | {mutants.Count} | {tried.Count} | {killed} | {survivors.Count} | {unreached.Count} | {100.0 * killed / Math.Max(1, tried.Count):0.0} % |");
+        var (reached, killed) = (new HashSet<int>(), new HashSet<int>());
+        foreach (var (tests, namespaces) in suites)
+        {
+            var file = Path.Combine(mutated.Copy, "reached.txt");
+            string[] words = ["mutate-child", mutated.Built(tests), project, namespaces, mutants.Max(m => m.Id).ToString(CultureInfo.InvariantCulture), Longest.ToString(CultureInfo.InvariantCulture), file];
+            Child(words).WaitForExit();
+            var covered = File.ReadLines(file).SelectMany(l => l.Split('\t')[2].Split(',', StringSplitOptions.RemoveEmptyEntries)).Select(int.Parse).ToHashSet();
+            reached.UnionWith(covered);
+            var results = Live(mutated.Copy, words, [.. tried.Where(m => covered.Contains(m.Id) && !killed.Contains(m.Id)).Select(m => m.Id)], processes);
+            killed.UnionWith(results.Where(r => r.Value != "survived").Select(r => r.Key));
+        }
+        Tell($"{project}: survivors", tried.Where(m => reached.Contains(m.Id) && !killed.Contains(m.Id)), out var survived);
+        Tell($"{project}: reached by no test", tried.Where(m => !reached.Contains(m.Id)), out var unreached);
+        return string.Create(CultureInfo.InvariantCulture, $"| {project} | {mutants.Count} | {tried.Count} | {killed.Count} | {survived} | {unreached} | {100.0 * killed.Count / Math.Max(1, tried.Count):0.0} % |");
+    }
+
+    private static void Tell(string title, IEnumerable<Mutant> mutants, out int count)
+    {
+        Console.WriteLine(title);
+        count = 0;
+        foreach (var m in mutants.OrderBy(m => m.Id))
+        {
+            Console.WriteLine($"  {m}");
+            count++;
+        }
     }
 
     private static Dictionary<int, string> Live(string folder, string[] words, int[] ids, int processes)

@@ -29,29 +29,29 @@ internal sealed class MutatedProject
 
     private readonly string root;
     private readonly string project;
-    private readonly string tests;
+    private readonly IReadOnlyList<string> tests;
     private readonly string bin;
 
     /// <param name="root">The folder of the solution.</param>
     /// <param name="project">The project, "Closemown.Entries".</param>
-    /// <param name="tests">The project of its tests.</param>
-    public MutatedProject(string root, string project, string tests)
+    /// <param name="tests">The projects of its tests.</param>
+    public MutatedProject(string root, string project, IReadOnlyList<string> tests)
     {
         (this.root, this.project, this.tests) = (root, project, tests);
         Copy = Path.Combine(root, "artifacts", "mutants", project);
-        bin = Path.Combine(root, "artifacts", "bin", tests, "release");
+        bin = Path.Combine(root, "artifacts", "bin", tests[0], "release");
     }
 
     /// <summary>The folder of the copy.</summary>
     public string Copy { get; }
 
     /// <summary>The built tests of the copy.</summary>
-    public string Tests => Path.Combine(Copy, "artifacts", "bin", tests, "release", tests + ".dll");
+    public string Built(string test) => Path.Combine(Copy, "artifacts", "bin", test, "release", test + ".dll");
 
     /// <summary>Writes, compiles and builds; gives the mutants that can be compiled.</summary>
     public List<Mutant> Build()
     {
-        if (!File.Exists(Path.Combine(bin, project + ".dll"))) throw new InvalidOperationException($"Build {tests} in Release first.");
+        if (!File.Exists(Path.Combine(bin, project + ".dll"))) throw new InvalidOperationException($"Build {tests[0]} in Release first.");
         MakeCopy();
         var leftOut = new HashSet<int>();
         while (true)
@@ -62,7 +62,7 @@ internal sealed class MutatedProject
             {
                 foreach (var (path, tree) in trees) File.WriteAllText(Path.Combine(Copy, "src", project, path), tree.ToString());
                 File.WriteAllText(Path.Combine(Copy, "src", project, "Mutation.cs"), Switch);
-                Run("dotnet", ["build", Path.Combine(Copy, "tests", tests), "-c", "Release", "-v", "quiet", "-nologo", "-p:RunAnalyzers=false", "-p:TreatWarningsAsErrors=false"]);
+                foreach (var test in tests) Run("dotnet", ["build", Path.Combine(Copy, "tests", test), "-c", "Release", "-v", "quiet", "-nologo", "-p:RunAnalyzers=false", "-p:TreatWarningsAsErrors=false"]);
                 return mutants;
             }
             leftOut.UnionWith(bad);
