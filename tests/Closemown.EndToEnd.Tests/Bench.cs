@@ -13,10 +13,13 @@ public sealed record Ran(int Exit, string Out, string Error)
     public string[] Lines => Out.Split('\n', StringSplitOptions.RemoveEmptyEntries);
 }
 
-/// <summary>The built program with a book, settings and home folder of its own in a temporary folder.</summary>
+/// <summary>The program with a book, settings and home folder of its own in a temporary folder.</summary>
+/// <remarks>As ./test compiled it ahead, where it did, else as it was built.</remarks>
 public sealed class Bench : IDisposable
 {
-    private static readonly string Program = Path.Combine(AppContext.BaseDirectory, "closemown.dll");
+    private static readonly string[] Program = Environment.GetEnvironmentVariable("CLOSEMOWN_TEST_AHEAD") is { Length: > 0 } ahead
+        ? ["exec", "--fx-version", Path.GetFileName(File.ReadLines(Path.Combine(ahead, "framework")).First()), Path.Combine(ahead, "closemown.dll")]
+        : [Path.Combine(AppContext.BaseDirectory, "closemown.dll")];
 
     public string Folder { get; } = Directory.CreateTempSubdirectory("closemown-test-").FullName;
 
@@ -33,7 +36,7 @@ public sealed class Bench : IDisposable
     /// <param name="args">What is typed.</param>
     /// <param name="input">Standard input; null for none.</param>
     /// <param name="more">Environment variables to set, or with null to take out.</param>
-    public Ran Run(string[] args, string? input, Dictionary<string, string?>? more) => Start("dotnet", [Program, .. args], input, more);
+    public Ran Run(string[] args, string? input, Dictionary<string, string?>? more) => Start("dotnet", [.. Program, .. args], input, more);
 
     public Ran Start(string file, string[] args, string? input, Dictionary<string, string?>? more, double minutes = 2)
     {
@@ -51,7 +54,7 @@ public sealed class Bench : IDisposable
     }
 
     /// <summary>Starts the program, and leaves it running.</summary>
-    public Process Begin(params string[] args) => Process.Start(Info("dotnet", [Program, .. args], null))!;
+    public Process Begin(params string[] args) => Process.Start(Info("dotnet", [.. Program, .. args], null))!;
 
     /// <summary>Starts another program in the same surroundings, and leaves it running.</summary>
     public Process BeginOther(string file, params string[] args) => Process.Start(Info(file, args, null))!;

@@ -27,12 +27,13 @@ public sealed class ErrorsPageTests
 
         """;
 
+    private static readonly IReadOnlyList<ErrorSite> Sites = [.. ErrorSites.In(Path.Combine(DocsFolder.Find(), "..", "src"))];
+
     [Fact]
     public void The_page_lists_every_message_that_the_sources_hold()
     {
-        var docs = DocsFolder.Find();
-        var path = Path.Combine(docs, "errors.md");
-        var made = Page(Path.Combine(docs, "..", "src"));
+        var path = Path.Combine(DocsFolder.Find(), "errors.md");
+        var made = Page();
         if (Environment.GetEnvironmentVariable("CLOSEMOWN_WRITE_DOCS") == "1") File.WriteAllText(path, made);
         Assert.True(File.Exists(path) && File.ReadAllText(path) == made, "docs/errors.md is stale: run this test with CLOSEMOWN_WRITE_DOCS=1 to write it anew, and commit it.");
     }
@@ -40,17 +41,16 @@ public sealed class ErrorsPageTests
     [Fact]
     public void Every_fault_says_what_to_do()
     {
-        var sites = ErrorSites.In(Path.Combine(DocsFolder.Find(), "..", "src"));
-        Assert.True(sites.Count > 200, $"Only {sites.Count} were found: the reading of the sources has missed a form.");
-        Assert.DoesNotContain(sites, s => s.Remedy.Length == 0);
-        foreach (var code in typeof(FaultCodes).GetFields().Select(f => (string)f.GetRawConstantValue()!)) Assert.Contains(sites, s => s.Code == code);
+        Assert.True(Sites.Count > 200, $"Only {Sites.Count} were found: the reading of the sources has missed a form.");
+        Assert.DoesNotContain(Sites, s => s.Remedy.Length == 0);
+        foreach (var code in typeof(FaultCodes).GetFields().Select(f => (string)f.GetRawConstantValue()!)) Assert.Contains(Sites, s => s.Code == code);
     }
 
-    private static string Page(string src)
+    private static string Page()
     {
         var page = new StringBuilder(Head.ReplaceLineEndings("\n"));
         page.Append("| code | field | what is wrong | what to do | in |\n|---|---|---|---|---|\n");
-        foreach (var s in ErrorSites.In(src)) page.Append($"| {s.Code} | {Cell(s.Field)} | {Cell(s.Message)} | {Cell(s.Remedy)} | {s.Project} |\n");
+        foreach (var s in Sites) page.Append($"| {s.Code} | {Cell(s.Field)} | {Cell(s.Message)} | {Cell(s.Remedy)} | {s.Project} |\n");
         return page.ToString();
     }
 
