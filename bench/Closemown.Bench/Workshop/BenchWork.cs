@@ -46,6 +46,7 @@ internal sealed class BenchWork(CuttingUnit unit, Hand hand)
     {
         if (left == 0 && right == 0) return;
         Did?.Invoke($"clicks {left} {right}");
+        unit.BeginSpell();
         unit.Turn(0, left);
         unit.Turn(1, right);
         Minutes += Costs.ClicksMinutes + (Costs.ClickMinutes * (Math.Abs(left) + Math.Abs(right)));
@@ -54,12 +55,14 @@ internal sealed class BenchWork(CuttingUnit unit, Hand hand)
     public void Lap(double minutes)
     {
         Did?.Invoke($"lap {minutes}");
+        unit.BeginSpell();
         unit.Lap(minutes);
         Minutes += minutes + (laps++ == 0 ? Costs.LapSetUpMinutes : Costs.LapAgainMinutes);
     }
 
     public void SquareUp()
     {
+        unit.BeginSpell();
         unit.SquareUp();
         Minutes += Costs.SquareUpMinutes;
     }
@@ -72,12 +75,14 @@ internal sealed class BenchWork(CuttingUnit unit, Hand hand)
 
     public void SendToGrind()
     {
+        unit.BeginSpell();
         unit.Grind();
         Minutes += Costs.SentGrindMinutes;
     }
 
     public void Reassemble()
     {
+        unit.BeginSpell();
         unit.Reassemble();
         Minutes += ReassembleMinutes;
     }

@@ -13,6 +13,8 @@ internal static class Chance
         public const int Lapping = 5;
         public const int Reading = 6;
         public const int Trials = 7;
+        public const int Shared = 8;
+        public const int Blade = 9;
     }
 
     /// <summary>A stream of its own for that key.</summary>

@@ -31,7 +31,7 @@ internal sealed class CuttingUnit
     private CuttingUnit(CuttingUnit other)
     {
         (Make, Hours, Outings, SteelUm, LapMinutes) = (other.Make, other.Hours, other.Outings, other.SteelUm, other.LapMinutes);
-        (end, edge, slack, bow, runOut, laps, quiet) = ([.. other.end], [.. other.edge], [.. other.slack], other.bow, other.runOut, other.laps, other.quiet);
+        (end, edge, slack, bow, runOut, laps, quiet, Spell) = ([.. other.end], [.. other.edge], [.. other.slack], other.bow, other.runOut, other.laps, other.quiet, other.Spell);
         other.turns.CopyTo(turns, 0);
     }
 
@@ -41,6 +41,9 @@ internal sealed class CuttingUnit
 
     /// <summary>Mowings so far.</summary>
     public int Outings { get; private set; }
+
+    /// <summary>How often something was changed at the bench since it last mowed.</summary>
+    public int Spell { get; private set; }
 
     /// <summary>Steel taken off knife and reel together, by laps, grinding and pressing.</summary>
     public double SteelUm { get; private set; }
@@ -59,6 +62,9 @@ internal sealed class CuttingUnit
 
     /// <summary>A copy on which everything goes as expected.</summary>
     public CuttingUnit Expected() => new(this) { quiet = true };
+
+    /// <summary>Something is about to be changed: what is read after it is read afresh.</summary>
+    public void BeginSpell() => Spell++;
 
     public void Turn(int side, double clicks)
     {
@@ -153,7 +159,7 @@ internal sealed class CuttingUnit
         var strike = quiet ? null : Strike.Of(Make.Seed, Outings);
         if (strike is not null) Struck(strike);
         if (!quiet) Outings++;
-        (turns[0], turns[1], laps) = (0, 0, 0);
+        (turns[0], turns[1], laps, Spell) = (0, 0, 0, 0);
         return new(clean, strike);
     }
 

@@ -8,7 +8,7 @@ internal sealed class Options
 {
     private static readonly string[] Known =
     [
-        "--units", "--mowings", "--first", "--hours", "--fingers", "--strip-off", "--mistakes", "--clean-sd", "--price", "--check-share", "--guard", "--steel-price",
+        "--units", "--mowings", "--first", "--hours", "--fingers", "--strip-off", "--mistakes", "--clean-sd", "--shared", "--price", "--check-share", "--guard", "--steel-price",
         "--strategy", "--jobs", "--seed", "--trials", "--per-season", "--show", "--variant",
         "--settings", "--probability",
         "--seasons", "--days", "--traces", "--horizon", "--scalp-guard", "--wide", "--above-wish", "--stressed-share", "--reads",
@@ -37,7 +37,7 @@ internal sealed class Options
 
     public int[] Seeds(int byDefault) => [.. Enumerable.Range(Whole("--first", 1), Whole("--units", byDefault))];
 
-    public Circumstances Circumstances(double hours = 1) => new(Number("--hours", hours), Number("--fingers", 1), Number("--strip-off", 0), Number("--mistakes", 0), Number("--clean-sd", 5));
+    public Circumstances Circumstances(double hours = 1) => new(Number("--hours", hours), Number("--fingers", 1), Number("--strip-off", 0), Number("--mistakes", 0), Number("--clean-sd", 5), Number("--shared", 0.75));
 
     public AdviceSettings Settings => AdviceSettings.Default with
     {
