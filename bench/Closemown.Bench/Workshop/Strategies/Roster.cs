@@ -9,6 +9,7 @@ internal sealed record Contestant(string Name, string Title, Func<CuttingUnit, I
 internal static class Roster
 {
     public const string Strong = "strong";
+    public const string StrongOnce = "strong-once";
     public const string Closemown = "closemown";
 
     public static IReadOnlyList<Contestant> All(AdviceSettings set) =>
@@ -18,6 +19,7 @@ internal static class Roster
         new("lap-click", "lap, then click", _ => new LapThenClick()),
         new("level", "level by drag, lap and click", _ => new LevelByDrag()),
         new(Strong, "strong rule", _ => new StrongRule()),
+        new(StrongOnce, "strong rule, feels once", _ => new StrongRule(feels: 1)),
         new(Closemown, "Closemown", u => new Guided(set, u.Make.Own)),
         new("all-knowing", "all-knowing", u => new AllKnowing(u, set)),
     ];
