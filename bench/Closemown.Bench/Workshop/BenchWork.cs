@@ -11,9 +11,13 @@ internal sealed class BenchWork(CuttingUnit unit, Hand hand)
     private const double ReassembleMinutes = 60;
     private static readonly AdviceSettings Costs = AdviceSettings.Default;
     private int laps;
+    private double behind;                               // minutes of looking at the swath, which is no work at the bench
+
+    /// <summary>What the sitting was made of so far.</summary>
+    public SittingCount Count { get; private set; } = new();
 
     /// <summary>Minutes since the sitting began.</summary>
-    public double Minutes { get; private set; }
+    public double Minutes => Count.Minutes + behind;
 
     /// <summary>Whether anything was done in it.</summary>
     public bool Opened => Minutes > 0;
@@ -26,11 +30,12 @@ internal sealed class BenchWork(CuttingUnit unit, Hand hand)
     /// <summary>Told of everything done, in short words.</summary>
     public Action<string>? Did { get; set; }
 
-    public void NewSitting() => (Minutes, laps) = (0, 0);
+    public void NewSitting() => (Count, behind, laps) = (new(), 0, 0);
 
     public string Read(string check, int station)
     {
-        Minutes += check == "swath" ? LookMinutes / 3 : Costs.CheckMinutes(check, 1);
+        if (check == "swath") behind += LookMinutes / 3;
+        else Count.Reads(check, station, Costs.CheckMinutes(check, 1));
         var word = hand.Read(check, station);
         Did?.Invoke($"{check} {Stations.All[station]} {word}");
         return word;
@@ -40,7 +45,7 @@ internal sealed class BenchWork(CuttingUnit unit, Hand hand)
 
     public bool PaperCuts() => Read("paper-cut").All(w => w == "cuts");
 
-    public void LookAtFit() => Minutes += Costs.FitMinutes;
+    public void LookAtFit() => Count.LooksOver(Costs.FitMinutes);
 
     public void Turn(int left, int right)
     {
@@ -49,7 +54,7 @@ internal sealed class BenchWork(CuttingUnit unit, Hand hand)
         unit.BeginSpell();
         unit.Turn(0, left);
         unit.Turn(1, right);
-        Minutes += Costs.ClicksMinutes + (Costs.ClickMinutes * (Math.Abs(left) + Math.Abs(right)));
+        Count.Turns(Costs.ClicksMinutes + (Costs.ClickMinutes * (Math.Abs(left) + Math.Abs(right))));
     }
 
     public void Lap(double minutes)
@@ -57,33 +62,53 @@ internal sealed class BenchWork(CuttingUnit unit, Hand hand)
         Did?.Invoke($"lap {minutes}");
         unit.BeginSpell();
         unit.Lap(minutes);
-        Minutes += minutes + (laps++ == 0 ? Costs.LapSetUpMinutes : Costs.LapAgainMinutes);
+        Count.Laps(minutes + (laps++ == 0 ? Costs.LapSetUpMinutes : Costs.LapAgainMinutes));
     }
 
     public void SquareUp()
     {
         unit.BeginSpell();
-        unit.SquareUp();
-        Minutes += Costs.SquareUpMinutes;
+        unit.SquareUp(hand.StripUm);
+        Count.Works(Costs.SquareUpMinutes, changes: true);
     }
 
     public void File()
     {
         unit.File();
-        Minutes += Costs.StoneMinutes;
+        Count.Works(Costs.StoneMinutes, changes: false);
     }
 
     public void SendToGrind()
     {
         unit.BeginSpell();
         unit.Grind();
-        Minutes += Costs.SentGrindMinutes;
+        Count.Works(Costs.SentGrindMinutes, changes: true);
     }
 
     public void Reassemble()
     {
         unit.BeginSpell();
         unit.Reassemble();
-        Minutes += ReassembleMinutes;
+        Count.Works(ReassembleMinutes, changes: true);
     }
+
+    /// <summary>The knife's screws slackened and tightened again from the middle outwards.</summary>
+    public void SetKnifeScrews(double minutes)
+    {
+        unit.BeginSpell();
+        unit.SetKnifeScrews();
+        Count.Works(minutes, changes: true);
+    }
+
+    /// <summary>How hollow a straightedge along the knife shows it, mm.</summary>
+    public double Hollow(double minutes)
+    {
+        Count.Reads("straightedge", 1, minutes);
+        return hand.HollowMm();
+    }
+
+    /// <summary>Another strip from now on.</summary>
+    public void TakeStrip(double um) => hand.TakeStrip(um);
+
+    public void SaysMow() => Count.Mow();
 }

@@ -15,6 +15,8 @@ internal static class Chance
         public const int Trials = 7;
         public const int Shared = 8;
         public const int Blade = 9;
+        public const int Screws = 10;
+        public const int Strip = 11;
     }
 
     /// <summary>A stream of its own for that key.</summary>

@@ -20,6 +20,7 @@ internal sealed class CuttingUnit
     private double bow;
     private double runOut = 1;                           // share left of the blades' stand-out
     private int laps;
+    private bool slackened;                              // the knife's screws, once
     private bool quiet;                                  // a copy to think with: no chance
 
     public CuttingUnit(UnitMake make, double hours)
@@ -31,7 +32,7 @@ internal sealed class CuttingUnit
     private CuttingUnit(CuttingUnit other)
     {
         (Make, Hours, Outings, SteelUm, LapMinutes) = (other.Make, other.Hours, other.Outings, other.SteelUm, other.LapMinutes);
-        (end, edge, slack, bow, runOut, laps, quiet, Spell) = ([.. other.end], [.. other.edge], [.. other.slack], other.bow, other.runOut, other.laps, other.quiet, other.Spell);
+        (end, edge, slack, bow, runOut, laps, quiet, slackened, Spell) = ([.. other.end], [.. other.edge], [.. other.slack], other.bow, other.runOut, other.laps, other.quiet, other.slackened, other.Spell);
         other.turns.CopyTo(turns, 0);
     }
 
@@ -54,6 +55,9 @@ internal sealed class CuttingUnit
     public double Gap(int s) => (Weights[s].Left * end[0]) + (Weights[s].Right * end[1]) + (s == 1 ? bow : 0);
 
     public double Edge(int s) => edge[s];
+
+    /// <summary>How hollow the middle stands to both ends.</summary>
+    public double Bow => bow;
 
     /// <summary>How far a blade stands out now.</summary>
     public double StandsOut(int s, int blade) => runOut * Make.StandsOut[s][blade];
@@ -105,12 +109,12 @@ internal sealed class CuttingUnit
     }
 
     /// <summary>Both ends brought to the same drag, come in from outside.</summary>
-    public void SquareUp()
+    public void SquareUp(double stripUm)
     {
         for (var side = 0; side < 2; side++)
         {
             var off = quiet ? 0 : 5 * Chance.Normal(Make.Seed, Chance.Of.Turning, Outings, side, 1000 + turns[side]++);
-            (end[side], slack[side]) = (Make.StripUm + off, Make.DeadBandUm[side]);
+            (end[side], slack[side]) = (stripUm + off, Make.DeadBandUm[side]);
         }
     }
 
@@ -131,6 +135,13 @@ internal sealed class CuttingUnit
     public void Reassemble()
     {
         for (var side = 0; side < 2; side++) (end[side], slack[side]) = (50 + (quiet ? 0 : 15 * Chance.Normal(Make.Seed, Chance.Of.Turning, Outings, side, 2000 + turns[side]++)), Make.DeadBandUm[side] / 2);
+    }
+
+    /// <summary>The knife's screws slackened and tightened: of hollow knives every second was pulled by them, and most of it goes, once.</summary>
+    public void SetKnifeScrews()
+    {
+        if (!slackened && bow > 0 && Chance.Uniform(Make.Seed, Chance.Of.Screws) < 0.5) bow /= 3;
+        slackened = true;
     }
 
     /// <summary>Mows once.</summary>

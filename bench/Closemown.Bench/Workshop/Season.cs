@@ -13,7 +13,9 @@ namespace Closemown.Bench.Workshop;
 /// <param name="SteelUm">Steel taken off knife and reel.</param>
 /// <param name="LapMinutes">Minutes lapped.</param>
 /// <param name="Loss">All of it in minutes.</param>
-internal readonly record struct Mowing(bool InTolerance, double Clean, double PressedUm, double TiltUm, double Minutes, bool Sat, double SteelUm, double LapMinutes, double Loss);
+/// <param name="Sitting">What the sitting before it was made of.</param>
+/// <param name="CutBefore">Whether the strip would have cut at all places before the sitting, but for the hand's error.</param>
+internal readonly record struct Mowing(bool InTolerance, double Clean, double PressedUm, double TiltUm, double Minutes, bool Sat, double SteelUm, double LapMinutes, double Loss, SittingCount Sitting, bool CutBefore);
 
 /// <summary>A season of one unit under one strategy.</summary>
 internal sealed record Season(int Seed, IReadOnlyList<Mowing> Mowings, IReadOnlyList<Said> Said)
@@ -28,7 +30,8 @@ internal sealed record Season(int Seed, IReadOnlyList<Mowing> Mowings, IReadOnly
     public static Season Of(int seed, Circumstances c, int mowings, Func<CuttingUnit, IStrategy> make, AdviceSettings set, ISeasonWatch? watch = null)
     {
         var unit = new CuttingUnit(UnitMake.Of(seed, c), c.Hours);
-        var bench = new BenchWork(unit, new Hand(unit, c));
+        var hand = new Hand(unit, c);
+        var bench = new BenchWork(unit, hand);
         var strategy = make(unit);
         var done = new List<Mowing>();
         var said = new List<Said>();
@@ -37,6 +40,7 @@ internal sealed record Season(int Seed, IReadOnlyList<Mowing> Mowings, IReadOnly
         {
             var (steel, lapped) = (unit.SteelUm, unit.LapMinutes);
             bench.NewSitting();
+            var cut = hand.PaperWouldCut();
             strategy.Work(bench);
             Said[] now = strategy is Guided guided ? [.. Workshop.Said.Before(k, unit, guided.Book.Steel())] : [];
             said.AddRange(now);
@@ -47,7 +51,7 @@ internal sealed record Season(int Seed, IReadOnlyList<Mowing> Mowings, IReadOnly
             watch?.AfterMowing(outing);
             var used = unit.SteelUm - steel;
             var loss = Loss.Of(set, outing.Clean, inTolerance ? 0 : 1, pressed, c.Hours) + Loss.Steel(set, used) + (set.PriceOfMinute * bench.Minutes);
-            done.Add(new(inTolerance, outing.Clean, pressed, tilt, bench.Minutes, sat, used, unit.LapMinutes - lapped, loss));
+            done.Add(new(inTolerance, outing.Clean, pressed, tilt, bench.Minutes, sat, used, unit.LapMinutes - lapped, loss, bench.Count, cut));
         }
         return new(seed, done, said);
     }

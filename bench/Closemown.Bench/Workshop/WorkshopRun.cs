@@ -17,6 +17,7 @@ internal static class WorkshopRun
         var seasons = Seasons.Live(who.Count, seeds, o.Jobs, (w, seed) => Season.Of(seed, c, mowings, who[w].Make, set));
         (string, Season[])[] rows = [.. who.Select((w, i) => (w.Title, seasons[i]))];
         Table.Print(rows);
+        Manners.Print([.. rows.Where((_, i) => who[i].Name is Roster.Strong or Roster.StrongOnce or Roster.Closemown)]);
         var strong = who.ToList().FindIndex(w => w.Name == Roster.Strong);
         if (strong >= 0) Table.PrintAgainst("the strong rule", seasons[strong], [.. rows.Where((_, i) => i != strong)]);
         for (var i = 0; i < who.Count; i++)

@@ -10,11 +10,14 @@ internal sealed class Guided : IStrategy
 {
     private const int MostSteps = 40;
     private const double WorkshopAsRepairedMinutes = 100;     // a repair that takes longer is the grinder's
+    private const int AskedFrom = 3;                          // clicks at once at a side that nobody is asked about
+    private const int ThinStripUm = 50;
     private const string Unit = "unit";
     private static readonly TimeSpan Minute = TimeSpan.FromMinutes(1);
     private readonly Talk talk;
     private readonly GuidedManner manner;
     private int mowings;
+    private int stripUm = 80;
     private DateTimeOffset now = new(2000, 4, 1, 9, 0, 0, TimeSpan.Zero);
 
     public Guided(AdviceSettings settings, bool own, GuidedManner? manner = null)
@@ -26,7 +29,7 @@ internal sealed class Guided : IStrategy
         if (this.manner.Priors.Count > 0) unit["priors"] = new JsonObject(this.manner.Priors.Select(p => KeyValuePair.Create<string, JsonNode?>(p.Name, new JsonArray(p.Mean, p.Sd))));
         Write(unit);
         var strip = Entry("strip");
-        (strip["um"], strip["sdUm"]) = (80, 4);
+        (strip["um"], strip["sdUm"]) = (stripUm, 4);
         Write(strip);
         if (!own) return;
         var grind = Entry("grind");
@@ -36,6 +39,9 @@ internal sealed class Guided : IStrategy
         rebuild["groundOnBar"] = true;
         Write(rebuild);
     }
+
+    /// <summary>Told of every step that is asked for, before it is done.</summary>
+    public Action<JsonNode>? Heard { get; set; }
 
     /// <summary>Told of every entry, with the step that it answers; null where it answers none.</summary>
     public Action<JsonObject, JsonNode?>? Wrote { get; set; }
@@ -47,13 +53,24 @@ internal sealed class Guided : IStrategy
             WriteReading(bench, "contact", [0, 2], null);
             WriteReading(bench, "paper-cut", [0, 1, 2], null);
         }
+        HeavyTouch? heavy = null;
         for (var i = 0; i < MostSteps; i++)
         {
             var step = talk.Next(manner.AtBench || bench.Opened);
-            if ((string)step["do"]! == "mow") break;
-            Do(bench, step);
+            Heard?.Invoke(step);
+            if (heavy is not null) bench.Count.FeltHeavy(heavy.BackedOffBy(step));
+            if ((string)step["do"]! == "mow")
+            {
+                bench.SaysMow();
+                return;
+            }
+            bench.Count.NewStep();
+            heavy = HeavyTouch.In(Do(bench, step));
         }
     }
+
+    /// <summary>Tells how the last mowing left the swath.</summary>
+    public void SeesSwath(BenchWork bench) => WriteReading(bench, "swath", [0, 1, 2], null);
 
     public void Mown(BenchWork bench, Strike? heard)
     {
@@ -61,7 +78,7 @@ internal sealed class Guided : IStrategy
         mow["hours"] = bench.Hours;
         now += TimeSpan.FromHours(bench.Hours);
         Write(mow);
-        WriteReading(bench, "swath", [0, 1, 2], null);
+        SeesSwath(bench);
         if (heard is not null)
         {
             var strike = Entry("strike");
@@ -74,7 +91,8 @@ internal sealed class Guided : IStrategy
     /// <summary>The book, to be read.</summary>
     public Talk Book => talk;
 
-    private void Do(BenchWork bench, JsonNode step)
+    /// <summary>Does a step and writes it down; null where there is nothing to write.</summary>
+    private JsonObject? Do(BenchWork bench, JsonNode step)
     {
         var act = (string)step["do"]!;
         var entry = Entry(act);
@@ -87,6 +105,8 @@ internal sealed class Guided : IStrategy
             case "clicks":
                 var (left, right) = ((int?)step["left"] ?? 0, (int?)step["right"] ?? 0);
                 (entry["left"], entry["right"]) = (left, right);
+                // So many at once the book asks about; the person did what was said.
+                if (Math.Max(Math.Abs(left), Math.Abs(right)) > AskedFrom) entry["confirmed"] = new JsonArray("left", "right");
                 bench.Turn(left, right);
                 break;
             case "lap":
@@ -94,7 +114,7 @@ internal sealed class Guided : IStrategy
                 bench.Lap((double)step["minutes"]!);
                 break;
             case "square-up":
-                entry["stripUm"] = 80;
+                entry["stripUm"] = stripUm;
                 bench.SquareUp();
                 break;
             case "stone":
@@ -110,18 +130,35 @@ internal sealed class Guided : IStrategy
                 entry["what"] = "both";
                 bench.SendToGrind();
                 break;
+            case "wait":
+                now += TimeSpan.FromMinutes((double)step["minutes"]!);
+                return null;
+            case "straightedge":
+                entry = Entry("measure");
+                (entry["what"], entry["centre"]) = (act, bench.Hollow((double)step["takesMinutes"]!));
+                break;
+            case "knife-screws":
+                entry = Entry("service");
+                entry["what"] = act;
+                bench.SetKnifeScrews((double)step["takesMinutes"]!);
+                break;
+            case "strip":
+                entry["um"] = stripUm = ThinStripUm;
+                bench.TakeStrip(ThinStripUm);
+                break;
             default:
-                WriteReading(bench, act, [.. step["stations"]!.AsArray().Select(s => Stations.IndexOf((string?)s))], step);
-                return;
+                return WriteReading(bench, act, [.. step["stations"]!.AsArray().Select(s => Stations.IndexOf((string?)s))], step);
         }
         Write(entry, step);
+        return entry;
     }
 
-    private void WriteReading(BenchWork bench, string check, int[] at, JsonNode? step)
+    private JsonObject WriteReading(BenchWork bench, string check, int[] at, JsonNode? step)
     {
         var entry = Entry(check);
         foreach (var s in at) entry[Stations.All[s]] = bench.Read(check, s);
         Write(entry, step);
+        return entry;
     }
 
     private static JsonObject Entry(string kind) => new() { ["kind"] = kind, ["unit"] = Unit };

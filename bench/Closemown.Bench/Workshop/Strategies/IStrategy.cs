@@ -3,7 +3,7 @@ namespace Closemown.Bench.Workshop.Strategies;
 /// <summary>A way of looking after a unit.</summary>
 internal interface IStrategy
 {
-    /// <summary>Works at the bench before a mowing, until it would mow.</summary>
+    /// <summary>Works at the bench before a mowing, until it would mow; where it can meet a limit before, it tells the bench when it says mow.</summary>
     void Work(BenchWork bench);
 
     /// <summary>Hears how the mowing went, by what a person can see.</summary>

@@ -14,7 +14,7 @@ internal sealed class StrongRule(int feels = 2) : IStrategy
     {
         for (var round = 0; !bench.PaperCuts(); round++)
         {
-            if (round == MostRounds) return;
+            if (round == MostRounds) return;            // a limit met: no mow of its own
             if (round > 0) bench.Lap(2);
             for (var turn = 0; ; turn++)
             {
@@ -23,6 +23,7 @@ internal sealed class StrongRule(int feels = 2) : IStrategy
                 bench.Turn(left, right);
             }
         }
+        bench.SaysMow();
     }
 
     private int Wanted(BenchWork bench, int station)
