@@ -23,6 +23,7 @@ Func<string[], int>? run = args.FirstOrDefault() switch
     "misread" => Flips.Print,
     "home" => HomeSeason.Print,
     "prices" => Prices.Print,
+    "coverage" => CoverageRun.Print,
     "ablation" => Ablations.Print,
     "heights" => HeightsRun.Print,
     "cuts" => CutsRun.Print,

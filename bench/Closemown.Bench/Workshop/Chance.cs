@@ -17,6 +17,8 @@ internal static class Chance
         public const int Blade = 9;
         public const int Screws = 10;
         public const int Strip = 11;
+        public const int Settling = 12;
+        public const int Starts = 13;
     }
 
     /// <summary>A stream of its own for that key.</summary>

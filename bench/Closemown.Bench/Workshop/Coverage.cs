@@ -5,10 +5,12 @@ internal static class Coverage
 {
     private static readonly (int From, int To)[] Pools = [(2, 5), (6, 15), (16, 40)];
 
-    public static void Print(Season[] seasons)
+    /// <param name="seasons">The seasons.</param>
+    /// <param name="whats">Which numbers; all where null.</param>
+    public static void Print(Season[] seasons, IReadOnlyList<string>? whats = null)
     {
         var lines = new List<string[]> { ([.. Pools.Select(p => $"mowings {p.From}–{p.To}: 50 %, 90 %, 99 %; error, spread said").Prepend("what was said held")]) };
-        foreach (var what in seasons.SelectMany(s => s.Said).Select(s => s.What).Distinct())
+        foreach (var what in whats ?? [.. seasons.SelectMany(s => s.Said).Select(s => s.What).Distinct()])
             lines.Add([what, .. Pools.Select(p => Cell(seasons, what, p.From, p.To))]);
         Table.Write(lines);
     }

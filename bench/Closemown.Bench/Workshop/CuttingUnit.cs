@@ -16,6 +16,7 @@ internal sealed class CuttingUnit
     private readonly double[] end;
     private readonly double[] edge;
     private readonly double[] slack;
+    private readonly RootWear? roots;                    // null where it wears evenly
     private readonly int[] turns = [0, 0];
     private double bow;
     private double runOut = 1;                           // share left of the blades' stand-out
@@ -27,6 +28,7 @@ internal sealed class CuttingUnit
     {
         (Make, Hours) = (make, hours);
         (end, edge, slack, bow) = ([.. make.Ends], [.. make.Edges], [.. make.SlackUm], make.Bow);
+        roots = make.OtherWear ? new() : null;
     }
 
     private CuttingUnit(CuttingUnit other)
@@ -34,6 +36,7 @@ internal sealed class CuttingUnit
         (Make, Hours, Outings, SteelUm, LapMinutes) = (other.Make, other.Hours, other.Outings, other.SteelUm, other.LapMinutes);
         (end, edge, slack, bow, runOut, laps, quiet, slackened, Spell) = ([.. other.end], [.. other.edge], [.. other.slack], other.bow, other.runOut, other.laps, other.quiet, other.slackened, other.Spell);
         other.turns.CopyTo(turns, 0);
+        roots = other.roots?.Copy();
     }
 
     public UnitMake Make { get; }
@@ -73,6 +76,7 @@ internal sealed class CuttingUnit
     public void Turn(int side, double clicks)
     {
         if (clicks == 0) return;
+        roots?.Turned(side);
         var move = clicks * Make.ClickUm[side];
         if (!quiet)
         {
@@ -92,6 +96,7 @@ internal sealed class CuttingUnit
     {
         const double Part = 0.25;
         LapMinutes += minutes;
+        roots?.Lapped();
         var luck = quiet ? 1 : 0.8 + (0.4 * Chance.Uniform(Make.Seed, Chance.Of.Lapping, Outings, laps++));
         Span<double> off = stackalloc double[3];
         for (var left = minutes; left > 0; left -= Part)
@@ -111,6 +116,7 @@ internal sealed class CuttingUnit
     /// <summary>Both ends brought to the same drag, come in from outside.</summary>
     public void SquareUp(double stripUm)
     {
+        roots?.SetAnew();
         for (var side = 0; side < 2; side++)
         {
             var off = quiet ? 0 : 5 * Chance.Normal(Make.Seed, Chance.Of.Turning, Outings, side, 1000 + turns[side]++);
@@ -126,6 +132,7 @@ internal sealed class CuttingUnit
     public void Grind()
     {
         Reassemble();
+        roots?.Lapped();
         Array.Fill(edge, 2);
         (bow, runOut) = (0.2 * bow, 0.4 * runOut);
         SteelUm += GrindUm;
@@ -134,6 +141,7 @@ internal sealed class CuttingUnit
     /// <summary>Taken apart and put together again: the ends stand anew.</summary>
     public void Reassemble()
     {
+        roots?.SetAnew();
         for (var side = 0; side < 2; side++) (end[side], slack[side]) = (50 + (quiet ? 0 : 15 * Chance.Normal(Make.Seed, Chance.Of.Turning, Outings, side, 2000 + turns[side]++)), Make.DeadBandUm[side] / 2);
     }
 
@@ -162,10 +170,15 @@ internal sealed class CuttingUnit
                 var pressed = 0.0;
                 for (var b = 0; b < UnitMake.Blades; b++) pressed += Math.Max(0, StandsOut(s, b) - Gap(s)) / UnitMake.Blades;
                 off[s] = pressed * OpensPerUmHour * h;
-                edge[s] += (pressed * BluntsPerUmHour * h) + Dulled(r, h);
+                edge[s] += (pressed * BluntsPerUmHour * h) + (Dulled(r, h) * (roots?.Dulls(edge[s], h) ?? 1));
             }
             WearOff(off);
-            for (var side = 0; side < 2; side++) end[side] += (Make.OpeningUmPerHour[side] * day * h) + (Make.OpeningUmPerOuting[side] / Parts) + N(1.3 * Math.Sqrt(h));
+            for (var side = 0; side < 2; side++) end[side] += (Make.OpeningUmPerHour[side] * day * h * (roots?.Opens(side, edge[2 * side], h) ?? 1)) + (Make.OpeningUmPerOuting[side] / Parts) + N(1.3 * Math.Sqrt(h));
+            roots?.Ran(h);
+        }
+        if (roots is not null && !quiet)
+        {
+            for (var side = 0; side < 2; side++) end[side] += RootWear.SettlesUm(Make.Seed, Outings, side);
         }
         var strike = quiet ? null : Strike.Of(Make.Seed, Outings);
         if (strike is not null) Struck(strike);

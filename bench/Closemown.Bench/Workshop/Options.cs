@@ -8,8 +8,8 @@ internal sealed class Options
 {
     private static readonly string[] Known =
     [
-        "--units", "--mowings", "--first", "--hours", "--fingers", "--strip-off", "--mistakes", "--clean-sd", "--shared", "--price", "--check-share", "--guard", "--steel-price",
-        "--strategy", "--jobs", "--seed", "--trials", "--per-season", "--show", "--variant",
+        "--units", "--mowings", "--first", "--hours", "--fingers", "--strip-off", "--mistakes", "--clean-sd", "--shared", "--world", "--price", "--check-share", "--guard", "--steel-price",
+        "--strategy", "--start", "--jobs", "--seed", "--trials", "--per-season", "--show", "--variant",
         "--settings", "--probability",
         "--seasons", "--days", "--traces", "--horizon", "--scalp-guard", "--wide", "--above-wish", "--stressed-share", "--reads",
     ];
@@ -33,11 +33,20 @@ internal sealed class Options
 
     public bool Has(string name) => args.Contains(name);
 
+    /// <summary>Those of a list that an option names, parted by commas; all where it is not given.</summary>
+    public IReadOnlyList<T> Named<T>(string option, IReadOnlyList<T> all, Func<T, string> name)
+    {
+        if (Word(option)?.Split(',') is not { } wanted) return all;
+        return wanted.FirstOrDefault(w => all.All(x => name(x) != w)) is { } unknown
+            ? throw new ArgumentException($"There is no {unknown} for {option}: {string.Join(", ", all.Select(name))}.")
+            : [.. all.Where(x => wanted.Contains(name(x)))];
+    }
+
     public int Jobs => Whole("--jobs", Environment.ProcessorCount);
 
     public int[] Seeds(int byDefault) => [.. Enumerable.Range(Whole("--first", 1), Whole("--units", byDefault))];
 
-    public Circumstances Circumstances(double hours = 1) => new(Number("--hours", hours), Number("--fingers", 1), Number("--strip-off", 0), Number("--mistakes", 0), Number("--clean-sd", 5), Number("--shared", 0.75));
+    public Circumstances Circumstances(double hours = 1) => Worlds.In(Word("--world") ?? Worlds.Own, new(Number("--hours", hours), Number("--fingers", 1), Number("--strip-off", 0), Number("--mistakes", 0), Number("--clean-sd", 5), Number("--shared", 0.75)));
 
     public AdviceSettings Settings => AdviceSettings.Default with
     {

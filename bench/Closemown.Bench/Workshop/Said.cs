@@ -39,7 +39,7 @@ internal readonly record struct Said(string What, int At, int Mowing, double Tru
         {
             var name = Stations.All[side * 2];
             yield return Of("click", side, mowing, unit.Make.ClickUm[side], steel["clickUm"]![name]!);
-            yield return Of("opening an hour", side, mowing, unit.Make.OpeningUmPerHour[side], steel["openingUmPerHour"]![name]!);
+            if (!unit.Make.OtherWear) yield return Of("opening an hour", side, mowing, unit.Make.OpeningUmPerHour[side], steel["openingUmPerHour"]![name]!);
         }
         yield return Of("lap opening", 0, mowing, unit.Make.LapUmPerMinute, steel["lapUmPerMinute"]!);
     }

@@ -16,6 +16,9 @@ internal sealed record UnitMake
     public required double[] Edges { get; init; }
     public required double Bow { get; init; }
 
+    /// <summary>Whether it wears by the other law: the rates below are then what it is near to, not what it does.</summary>
+    public required bool OtherWear { get; init; }
+
     /// <summary>How far each blade stands out beyond the mean of all, by station.</summary>
     public required double[][] StandsOut { get; init; }
 
@@ -39,11 +42,15 @@ internal sealed record UnitMake
     /// <summary>Gap and bluntness together at which this turf tears half its leaves.</summary>
     public required double CleanUm { get; init; }
 
-    public static UnitMake Of(int seed, Circumstances c)
+    /// <param name="seed">The unit.</param>
+    /// <param name="c">What it is lived under.</param>
+    /// <param name="asOwn">Whether it is the person's own; null leaves it to chance.</param>
+    public static UnitMake Of(int seed, Circumstances c, bool? asOwn = null)
     {
         var r = Chance.Stream(seed, Chance.Of.Making);
         double N(double mean, double sd) => Chance.Normal(r, mean, sd);
-        var own = r.NextDouble() < OwnShare;
+        var chance = r.NextDouble() < OwnShare;
+        var own = asOwn ?? chance;
         var presses = r.NextDouble() < PressingShare;
         var open = own ? N(40, 20) : presses ? -20 + (15 * r.NextDouble()) : 10 + (100 * r.NextDouble());
         var tilt = N(0, own ? 10 : presses ? 6 : 15);
@@ -55,6 +62,7 @@ internal sealed record UnitMake
         {
             Seed = seed,
             Own = own,
+            OtherWear = c.OtherWear,
             Ends = [open + tilt, open - tilt],
             Edges = [.. Enumerable.Range(0, 3).Select(_ => own ? 2 + r.NextDouble() : Math.Max(2, N(14, 6)))],
             Bow = N(0, own ? 4 : 8),
