@@ -24,6 +24,7 @@ Func<string[], int>? run = args.FirstOrDefault() switch
     "home" => HomeSeason.Print,
     "prices" => Prices.Print,
     "coverage" => CoverageRun.Print,
+    "first-evening" => FirstEvening.Print,
     "ablation" => Ablations.Print,
     "heights" => HeightsRun.Print,
     "cuts" => CutsRun.Print,

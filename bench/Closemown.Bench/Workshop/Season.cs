@@ -27,9 +27,13 @@ internal sealed record Season(int Seed, IReadOnlyList<Mowing> Mowings, IReadOnly
     /// <param name="make">The strategy.</param>
     /// <param name="set">Prices for the loss.</param>
     /// <param name="watch">Told before each mowing, and once more after the last look.</param>
-    public static Season Of(int seed, Circumstances c, int mowings, Func<CuttingUnit, IStrategy> make, AdviceSettings set, ISeasonWatch? watch = null)
+    public static Season Of(int seed, Circumstances c, int mowings, Func<CuttingUnit, IStrategy> make, AdviceSettings set, ISeasonWatch? watch = null) =>
+        Of(UnitMake.Of(seed, c), c, mowings, make, set, watch);
+
+    /// <summary>The same, of a unit made beforehand.</summary>
+    public static Season Of(UnitMake made, Circumstances c, int mowings, Func<CuttingUnit, IStrategy> make, AdviceSettings set, ISeasonWatch? watch = null)
     {
-        var unit = new CuttingUnit(UnitMake.Of(seed, c), c.Hours);
+        var unit = new CuttingUnit(made, c.Hours);
         var hand = new Hand(unit, c);
         var bench = new BenchWork(unit, hand);
         var strategy = make(unit);
@@ -53,7 +57,7 @@ internal sealed record Season(int Seed, IReadOnlyList<Mowing> Mowings, IReadOnly
             var loss = Loss.Of(set, outing.Clean, inTolerance ? 0 : 1, pressed, c.Hours) + Loss.Steel(set, used) + (set.PriceOfMinute * bench.Minutes);
             done.Add(new(inTolerance, outing.Clean, pressed, tilt, bench.Minutes, sat, used, unit.LapMinutes - lapped, loss, bench.Count, cut));
         }
-        return new(seed, done, said);
+        return new(made.Seed, done, said);
     }
 }
 
