@@ -92,6 +92,8 @@ internal static class Candidates
     private static bool MayLap(SteelBelief belief, SittingNow sitting)
     {
         var m = belief.Track.Memory;
+        // Where the middle alone folds, one lap at most is spent before the knife is looked at.
+        if (m.Signs.HollowSeen > 1 || (m.Signs.HollowSeen == 1 && sitting.Laps > 0)) return false;
         if (m.Heavy || sitting.Laps >= AdviceSettings.LapRounds || m.LapsInVain >= AdviceSettings.LapRounds) return false;
         for (var s = 0; s < 3; s++)
         {

@@ -26,7 +26,8 @@ public static class Cautions
             if (!First("clicks", "lap", "square-up", "stone", "grind", "rebuild")) cautions.Add(Green);
             return cautions;
         }
-        if (sitting.Entries.Count == 0)
+        // Nobody knows which advice was read: it is shown until something was done, so that it also stands before the first step after readings.
+        if (step is not ("wait" or "strip") && First("fit", "clicks", "square-up", "lap", "stone", "grind", "rebuild", "screw", "locked", "service"))
         {
             cautions.Add(Hands);
             cautions.Add(Tip);

@@ -34,9 +34,8 @@ internal sealed record CheckOffer(string Kind, int[] At, string? With = null, in
         if (track.Unit.Owns.Contains("torch")) offers.Add(new("torch", all));
         if (track.Unit.Owns.Contains("feeler")) offers.Add(new("feeler", ends));
         if (without.HasFlag(Ablation.Contact)) offers.RemoveAll(o => o.Kind == "contact");
-        offers.RemoveAll(o => o.At.Any(s => Often(o.Kind, s)) || (o.With is not null && o.WithAt!.Any(s => Often(o.With, s))));
+        // Felt or fed again a minute later with nothing changed, it would tell almost nothing (common practice, no source).
+        offers.RemoveAll(o => o.At.Any(s => sitting.Done(o.Kind, s) > 0) || (o.With is not null && o.WithAt!.Any(s => sitting.Done(o.With, s) > 0)));
         return offers;
-
-        bool Often(string kind, int s) => sitting.Done(kind, s) >= (kind switch { "contact" => 3, "paper-cut" => 2, "paper-drag" => 2, _ => 1 });
     }
 }

@@ -29,6 +29,10 @@ internal sealed class PlanSteps(SteelBelief belief, AdviceSettings set, double? 
         Turn(steps, a);
         Lap(steps, a.LapMinutes);
         steps.Add(Feel());
+        if (a.Do != "close-in" && track.Unit.Owns.Contains("strip")) steps.Add(Strip());
+        // A click in on an end that touches is lawful only with its lap: both are said in one sentence.
+        if (steps[0].Do == "clicks" && a.ComesIn && steps.Count > 1 && steps[1].Do == "lap")
+            steps[0] = steps[0] with { Say = $"{steps[0].Say.TrimEnd('.')}, then {StepSpeech.LapLow(steps[1].LapMinutes!.Value, grit)}" };
         // Steps on the way lead nowhere by themselves: the end of the plan is said with its first step.
         steps[0] = Cautioned(steps[0]) with { Expect = expect };
         for (var i = 1; i < steps.Count; i++)
@@ -58,6 +62,11 @@ internal sealed class PlanSteps(SteelBelief belief, AdviceSettings set, double? 
         {
             var minutes = Math.Min(left, AdviceSettings.LapRoundMinutes);
             var again = sitting.Laps > 0 || left < all;
+            if (left < all)
+            {
+                steps.Add(Feel());
+                if (track.Unit.Owns.Contains("strip")) steps.Add(Strip());
+            }
             steps.Add(new AdviceStep("lap") { LapMinutes = minutes, Grit = grit, Say = StepSpeech.Lap(minutes, grit), TakesMinutes = minutes + (again ? set.LapAgainMinutes : set.LapSetUpMinutes) });
         }
     }
@@ -79,6 +88,8 @@ internal sealed class PlanSteps(SteelBelief belief, AdviceSettings set, double? 
     }
 
     private AdviceStep Feel() => new("contact") { Stations = Ends, Say = StepSpeech.Check("contact", Ends), TakesMinutes = set.CheckMinutes("contact", 2) };
+
+    private AdviceStep Strip() => new("paper-cut") { Stations = BenchCase.All, Say = StepSpeech.Check("paper-cut", BenchCase.All), TakesMinutes = set.CheckMinutes("paper-cut", 3) };
 
     private AdviceStep Cautioned(AdviceStep step) => step with { Cautions = Cautions.For(step.Do, memory, sitting) };
 

@@ -66,7 +66,7 @@ public static class Planner
     private static StepAdvice? GoesOn(Desk desk, NextQuestion question, AdviceSettings settings)
     {
         var memory = desk.Track(question.Unit).Memory;
-        if (memory.BadFit is not null || memory.FitWanted is not null || memory.AdjusterFails || memory.Last is not { } last || desk.Latest?.Id != last.Id) return null;
+        if (memory.BadFit is not null || memory.FitWanted is not null || memory.Signs.StrikeOpen is not null || memory.AdjusterFails || memory.Last is not { } last || desk.Latest?.Id != last.Id) return null;
         if (!(last.Is("clicks") || last.Is("square-up") || last.Is("lap")) || !memory.AtBench(question.Now)) return null;
         var before = desk.Remembered(question, settings, desk.StateWithoutLatest) ?? Next(desk.WithoutLatest(), question with { Now = last.At }, settings);
         if (!Done(before.Step, last) || before.Step.Then.Count == 0) return null;
@@ -106,6 +106,17 @@ public static class Planner
             case "fit":
                 (fields["playLeft"], fields["playRight"], fields["knifeScrews"]) = ("none", "none", "tight");
                 break;
+            case "straightedge":
+                (fields["kind"], fields["what"], fields[Stations.Centre]) = ("measure", "straightedge", 0.03);
+                break;
+            case "knife-screws":
+                (fields["kind"], fields["what"]) = ("service", Steel.NipSigns.KnifeScrews);
+                break;
+            case "strip":
+                fields["um"] = 80;
+                break;
+            case "wait":
+                return null;
             case "feeler":
                 foreach (var (s, _, p) in step.ExpectRead)
                 {

@@ -38,7 +38,7 @@ internal sealed class Ranking
         for (var a = 0; a < actions.Count; a++)
         {
             loss[a] = new double[DrawCount];
-            var fixedCost = (actions[a].Minutes(set, lapsBefore) * set.PriceOfMinute) + SteelUsed(actions[a]);
+            var fixedCost = ((actions[a].Minutes(set, lapsBefore) + StripLast(actions[a])) * set.PriceOfMinute) + SteelUsed(actions[a]);
             for (var k = 0; k < DrawCount; k++)
             {
                 loss[a][k] = fixedCost + (ActionEffect.Minutes(actions[a], draws[k], track, set) * set.PriceOfMinute)
@@ -65,6 +65,14 @@ internal sealed class Ranking
     public RankedAction Best => Actions[0];
 
     public double LossOf(SteelAction action) => Actions.First(r => r.Action == action).Loss;
+
+    /// <summary>Minutes for the strip at all three places, which comes last after any turn or lap.</summary>
+    private double StripLast(SteelAction a)
+    {
+        var signs = track.Memory.Signs;
+        if (!track.Unit.Owns.Contains("strip") || a.Do is "grind" or "repair" || (a.Do == "leave" && (!signs.Changed || signs.StripFed))) return 0;
+        return set.CheckMinutes("paper-cut", 3);
+    }
 
     /// <summary>Steel a plan takes off, in minutes: a lap's opening is shared by knife and reel.</summary>
     private double SteelUsed(SteelAction a)

@@ -34,5 +34,29 @@ public static class Rules
 
     public static Rule LapInVain { get; } = new("lapping-in-vain", "Three rounds of lapping without a better paper cut: more lapping will not help.", Practice);
 
-    public static IReadOnlyList<Rule> All { get; } = [Fit, FitAsked, Odd, Feel, Touched, TwoSteps, Cone, LapEdge, CheckFirst, Sound, Loss, Worth, Plan, LapInVain];
+    public static Rule SmallRepair { get; } = new("small-repairs", "Small faults have small repairs: loose screws are tightened and looked at again, a nick is filed flush, a stiff adjuster is freed; only what must be taken apart is a rebuild.", Practice);
+
+    public static Rule Strike { get; } = new("hit-open", "After a hit: look along the blades and at the screws before anything else, whatever was done since.", Practice);
+
+    public static Rule LookOver { get; } = new("look-over-once", "A mower that is new to the book is looked over once: bearings, screws, adjusters, blades.", Practice);
+
+    public static Rule TwoPeople { get; } = new("two-people", "Two people read opposite things within minutes, nothing changed between: one strip, both hands, before anything is turned.", Practice);
+
+    public static Rule HeavyOut { get; } = new("heavy-out", "A heavy touch is backed off at once, then felt; nothing is read first, nothing is powered.", Practice);
+
+    public static Rule HotWaits { get; } = new("hot-waits", "A reel just run, or one that stood in the sun, is larger: wait about half an hour and feel again before any adjuster is turned.", Practice);
+
+    public static Rule Hollow { get; } = new("hollow-middle", "Both ends cut or touch and the middle folds, twice: the knife is hollow, the reel worn in the middle, or the knife was pulled by its screws. No adjuster and no lap mends that.", Practice);
+
+    public static Rule NotFollowing { get; } = new("does-not-follow", "A side that makes less than half of what it was turned, twice, is a fault: lock nut, spring, housing, thread.", Practice);
+
+    public static Rule ThickStrip { get; } = new("strip-too-thick", "A strip thicker than about 0.12 mm tells little at a nip that should cut a leaf.", Practice);
+
+    public static Rule InFromFar { get; } = new("in-from-far", "The strip folds everywhere and nothing touches: in on both sides, two at a time, until it cuts or one end is just felt.", Practice);
+
+    public static Rule CutsMow { get; } = new("cuts-so-mow", "It cuts the strip at all three places and the swath behind it is clean: mow. A clear setting that cuts is not turned into one that touches.", Practice);
+
+    public static Rule StripLast { get; } = new("strip-last", "After any turn or lap the strip comes last: at all three places, before it mows.", Practice);
+
+    public static IReadOnlyList<Rule> All { get; } = [SmallRepair, Strike, LookOver, TwoPeople, HeavyOut, HotWaits, Hollow, NotFollowing, ThickStrip, InFromFar, CutsMow, StripLast, Fit, FitAsked, Odd, Feel, Touched, TwoSteps, Cone, LapEdge, CheckFirst, Sound, Loss, Worth, Plan, LapInVain];
 }

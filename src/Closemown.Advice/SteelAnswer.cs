@@ -52,6 +52,8 @@ public static class SteelAnswer
                 ["explanations"] = ExplanationSpeech.Json(u.Explanations),
             })]),
         };
+        if (belief.Track.Memory.Signs.HollowSeen > 0)
+            answer["hollow"] = new JsonObject { ["probability"] = Math.Round(HollowMiddle.Probability(belief), 4), ["seen"] = belief.Track.Memory.Signs.HollowSeen };
         if (ClickRemark(belief) is { } hint) answer["clickRemark"] = hint;
         if (belief.Posterior.Remark is { } remark) answer["remark"] = remark;
         return answer;

@@ -28,8 +28,13 @@ internal static class StepSpeech
         return $"{Steps(left)} {Way(left)} on the left, {LowSteps(right)} {Way(right)} on the right{turn}.";
     }
 
-    public static string Lap(double minutes, double? grit) =>
-        $"{{Lap}} for {Phrasing.Number(minutes, "0.#")} {(minutes == 1 ? "minute" : "minutes")}{(grit is { } g ? $" with {g.ToString("0", CultureInfo.InvariantCulture)} compound" : "")}, then wash it off.";
+    public static string Lap(double minutes, double? grit) => Lapping("{Lap}", minutes, grit);
+
+    /// <summary>The same within a sentence.</summary>
+    public static string LapLow(double minutes, double? grit) => Lapping("{lap}", minutes, grit);
+
+    private static string Lapping(string lap, double minutes, double? grit) =>
+        $"{lap} for {Phrasing.Number(minutes, "0.#")} {(minutes == 1 ? "minute" : "minutes")}{(grit is { } g ? $" with {g.ToString("0", CultureInfo.InvariantCulture)} compound" : "")}, then wash it off.";
 
     public static string Um(double um) => $"{{um:{um.ToString("R", CultureInfo.InvariantCulture)}}}";
 

@@ -21,7 +21,7 @@ public static class Kinds
     public static IReadOnlyList<KindSpec> All { get; }
 
     /// <summary>Names kept for later: nothing can be written under them yet.</summary>
-    public static IReadOnlyList<string> Reserved { get; } = ["measure", "service", "photo"];
+    public static IReadOnlyList<string> Reserved { get; } = ["inspect", "photo"];
 
     /// <summary>The kind of that name, or null.</summary>
     public static KindSpec? Find(string name) => ByName.GetValueOrDefault(name);

@@ -6,7 +6,7 @@ public static class PriorNames
     public static IReadOnlyList<string> All { get; } =
     [
         "clearanceUm", "edgeUm", "bowUm", "stripUm", "clickUm", "lostMotionUm", "openingUmPerHour", "openingUmPerOuting",
-        "dullingUmPerHour", "lapUmPerMinute", "touchUm", "paperOffsetUm", "heightShiftUm",
+        "dullingUmPerHour", "lapUmPerMinute", "touchUm", "paperOffsetUm", "heightShiftUm", "repeatShare",
         "benchMm", "screwMmPerTurn", "pullShare", "lostTurns", "lockShiftMm", "gaugeSdMm", "gaugeZeroMm",
         "sinkMm", "sinkWetMm", "sinkSoftMm", "sinkGroovedMm",
     ];

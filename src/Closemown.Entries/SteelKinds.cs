@@ -88,8 +88,8 @@ internal static class SteelKinds
         new("lap", Belongs.Unit, Nature.Action, "lapped",
             Number("minutes", 0.01, 600, "minutes of lapping").Must(),
             Number("grit", 10, 3000, "mesh number of the compound")) { Example = """{"kind":"lap","minutes":2,"grit":120}""" },
-        new("stone", Belongs.Unit, Nature.Action, "bedknife front filed, unworn ridges at its ends, a burr",
-            Word("what", "what was filed", "face", "ends", "burr").Must()) { Example = """{"kind":"stone","what":"face"}""" },
+        new("stone", Belongs.Unit, Nature.Action, "bedknife front filed, unworn ridges at its ends, a burr, a nick filed flush",
+            Word("what", "what was filed", "face", "ends", "burr", "nick").Must()) { Example = """{"kind":"stone","what":"face"}""" },
         new("grind", Belongs.Unit, Nature.Action, "ground",
             Word("what", "what was ground", "reel", "bedknife", "both").Must(),
             Flag("reliefDone", "relief ground too")) { Example = """{"kind":"grind","what":"both","reliefDone":true}""" },
@@ -112,5 +112,20 @@ internal static class SteelKinds
             Number("rightTurns", -60, 60, "turns of the right screw"))
         { OneOf = [["leftTurns", "rightTurns"]], Example = """{"kind":"screw","leftTurns":0.25}""" },
         new("locked", Belongs.Unit, Nature.Action, "the height nuts tightened") { Example = """{"kind":"locked"}""" },
+        new("measure", Belongs.Unit, Nature.Reading, "steel measured",
+            [Word("what", "what was measured", "reel", "knife-lip", "land", "roller-front", "roller-rear", "straightedge").Must(),
+            .. Stations.All.Select(s => Number(s, -10, 600, $"what was measured {(s == Stations.Centre ? "in the centre" : "at the " + s)}, mm; of a straightedge the hollow of the bedknife, + is hollow")),
+            Word("how", "what with", "caliper", "tape", "micrometer", "eye"),
+            Number("sdMm", 0.0001, 20, "how far off that may be, mm"),
+            Text("blade", "which blade, counted from a mark")])
+        { OneOf = AnyStation, Example = """{"kind":"measure","what":"straightedge","centre":0.03}""" },
+        new("service", Belongs.Unit, Nature.Action, "done to the machine, or to be done again",
+            Text("what", "oil, grease, bearings, seals, belt, chain, plug, filter, battery, wash, store, start, knife-screws, or a word of the person's own").Must(),
+            Number("meterH", 0, 100000, "hours on the meter"),
+            Number("everyH", 0.1, 100000, "to be done again after so many hours"),
+            Number("everyDays", 1, 10000, "to be done again after so many days"),
+            Text("part", "which part was used"),
+            Number("cost", 0, 1000000, "what it cost"),
+            Text("currency", "in which money")) { Example = """{"kind":"service","what":"knife-screws"}""" },
     ];
 }

@@ -62,15 +62,18 @@ public sealed class ChainModel
     /// <param name="high">The high limit, infinity for none.</param>
     /// <param name="sd">The reading's spread, in the predictor's unit.</param>
     /// <param name="group">Which of <see cref="SolveOptions.SpreadByGroup"/> scales the spread; from 0.</param>
+    /// <param name="shared">The share of its variance, 0 to below 1, that the reading has in common with others of the very same predictor, group and kin; counted in moment matching with joined repeats only.</param>
+    /// <param name="kin">Tells readings of one predictor and group apart that share no error.</param>
     /// <returns>The factor's index.</returns>
     /// <exception cref="ArgumentException">As for a Gaussian; low is not below high; neither limit is finite.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">sd is not positive and finite; the group is negative.</exception>
-    public int AddInterval(ReadOnlySpan<Term> terms, double offset, double low, double high, double sd, int group = 0)
+    /// <exception cref="ArgumentOutOfRangeException">sd is not positive and finite; the group is negative; the shared part is not from 0 to below 1.</exception>
+    public int AddInterval(ReadOnlySpan<Term> terms, double offset, double low, double high, double sd, int group = 0, double shared = 0, int kin = 0)
     {
         ArgumentOutOfRangeException.ThrowIfNegative(group);
+        if (!(shared >= 0 && shared < 1)) throw new ArgumentOutOfRangeException(nameof(shared), shared, ErrorText.Shared);
         if (!(low < high)) throw new ArgumentException(ErrorText.Limits(low, high), nameof(low));
         if (double.IsInfinity(low) && double.IsInfinity(high)) throw new ArgumentException(ErrorText.NoLimit, nameof(low));
-        var index = Add(terms, offset, low, high, sd, true, group);
+        var index = Add(terms, offset, low, high, sd, true, group, shared, kin);
         IntervalCount++;
         return index;
     }
@@ -82,17 +85,19 @@ public sealed class ChainModel
     /// <param name="category">The category read, from 0.</param>
     /// <param name="sd">The reading's spread, in the predictor's unit.</param>
     /// <param name="group">Which of <see cref="SolveOptions.SpreadByGroup"/> scales the spread; from 0.</param>
+    /// <param name="shared">The share of its variance, 0 to below 1, that the reading has in common with others of the very same predictor, group and kin; counted in moment matching with joined repeats only.</param>
+    /// <param name="kin">Tells readings of one predictor and group apart that share no error.</param>
     /// <returns>The factor's index.</returns>
     /// <exception cref="ArgumentException">As for an interval; the cut-points do not rise or are missing.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">sd is not positive and finite; the category does not exist; the group is negative.</exception>
-    public int AddCategory(ReadOnlySpan<Term> terms, double offset, ReadOnlySpan<double> cutPoints, int category, double sd, int group = 0)
+    /// <exception cref="ArgumentOutOfRangeException">sd is not positive and finite; the category does not exist; the group is negative; the shared part is not from 0 to below 1.</exception>
+    public int AddCategory(ReadOnlySpan<Term> terms, double offset, ReadOnlySpan<double> cutPoints, int category, double sd, int group = 0, double shared = 0, int kin = 0)
     {
         CheckCuts(cutPoints);
         if ((uint)category > (uint)cutPoints.Length)
             throw new ArgumentOutOfRangeException(nameof(category), category, ErrorText.Category(category, cutPoints.Length + 1));
         var low = category == 0 ? double.NegativeInfinity : cutPoints[category - 1];
         var high = category == cutPoints.Length ? double.PositiveInfinity : cutPoints[category];
-        return AddInterval(terms, offset, low, high, sd, group);
+        return AddInterval(terms, offset, low, high, sd, group, shared, kin);
     }
 
     /// <summary>The place the model has grown to, to go <see cref="BackTo"/> later.</summary>
@@ -121,7 +126,7 @@ public sealed class ChainModel
     /// <summary>Whether a weight beside a spread stays within what can be squared and summed.</summary>
     internal static bool Holds(double weight, double sd) => weight == 0 || Math.Abs(weight / sd) is > 1e-140 and < 1e140;
 
-    private int Add(ReadOnlySpan<Term> terms, double offset, double low, double high, double sd, bool interval, int group)
+    private int Add(ReadOnlySpan<Term> terms, double offset, double low, double high, double sd, bool interval, int group, double shared = 0, int kin = 0)
     {
         if (!(sd > 0 && double.IsFinite(sd))) throw new ArgumentOutOfRangeException(nameof(sd), sd, ErrorText.Spread(sd));
         if (!double.IsFinite(offset)) throw new ArgumentException(ErrorText.NotFinite("The offset", offset), nameof(offset));
@@ -134,6 +139,6 @@ public sealed class ChainModel
             if (!Holds(weight[p], sd)) throw new ArgumentException(ErrorText.TooSharp(weight[p], sd), nameof(terms));
         }
 
-        return Rows.Add(step, local[..count], weight[..count], offset, low, high, sd, interval, group);
+        return Rows.Add(step, local[..count], weight[..count], offset, low, high, sd, interval, group, shared, kin);
     }
 }

@@ -15,6 +15,7 @@ internal static class ErrorText
     public const string SweepsLimit = "Moment matching did not settle in {0} sweeps; the most probable values and their curvature (Laplace) are shown instead.";
     public const string SweepsBroke = "Moment matching broke off after {0} sweeps (a reading's share became improper); the most probable values and their curvature (Laplace) are shown instead.";
     public const string MarkAhead = "The mark lies ahead of the model: it was taken from another one, or the model went back further since.";
+    public const string Shared = "The shared part of a reading's variance must be from 0 to below 1.";
     public const string NoStep = "The model has no step: call AddStep before asking for a state.";
     public const string Shape = "The warm posterior has another shape ({0} state components, {1} constants) than the model ({2}, {3}).";
 

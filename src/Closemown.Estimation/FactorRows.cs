@@ -16,11 +16,13 @@ internal sealed class FactorRows
     public double[] Low = new double[64];
     public double[] High = new double[64];
     public double[] Sd = new double[64];
+    public double[] Shared = new double[64];             // share of the variance that readings of the same predictor, group and kin have in common
+    public int[] Kin = new int[64];
     public int[] Local = new int[256];
     public double[] Weight = new double[256];
 
     /// <summary>Adds a row of <paramref name="local"/> positions; step is −1 for constants alone.</summary>
-    public int Add(int step, ReadOnlySpan<int> local, ReadOnlySpan<double> weight, double offset, double low, double high, double sd, bool interval, int group)
+    public int Add(int step, ReadOnlySpan<int> local, ReadOnlySpan<double> weight, double offset, double low, double high, double sd, bool interval, int group, double shared, int kin)
     {
         var at = Start[Count];
         if (Count + 1 == Start.Length) Grow();
@@ -33,7 +35,7 @@ internal sealed class FactorRows
         local.CopyTo(Local.AsSpan(at));
         weight.CopyTo(Weight.AsSpan(at));
         (Step[Count], Interval[Count], Group[Count], Offset[Count]) = (step, interval, group, offset);
-        (Low[Count], High[Count], Sd[Count]) = (low, high, sd);
+        (Low[Count], High[Count], Sd[Count], Shared[Count], Kin[Count]) = (low, high, sd, shared, kin);
         Start[++Count] = at + local.Length;
         return Count - 1;
     }
@@ -77,5 +79,7 @@ internal sealed class FactorRows
         Array.Resize(ref Low, size);
         Array.Resize(ref High, size);
         Array.Resize(ref Sd, size);
+        Array.Resize(ref Shared, size);
+        Array.Resize(ref Kin, size);
     }
 }

@@ -4,6 +4,8 @@ namespace Closemown.Estimation;
 /// <remarks>
 /// Sites are named by their first reading, and rise with it. Readings of a site that are alike in everything are kept once, with
 /// their number: the same answer many times over costs no more than once.
+/// Readings that share part of their error are one site only with those of their group and kin. The shared part u ~ N(0, s²) is integrated
+/// exactly: they all read z = η + u, whose moments are found as those of η are where nothing is shared, and η given z is Gaussian.
 /// </remarks>
 internal sealed class SiteGroups
 {
@@ -13,6 +15,7 @@ internal sealed class SiteGroups
     private int[] _siteOf = [];
     private int[] _table = [];
     private int[] _fill = [];
+    private double[] _least = [];                        // the smallest spread of a site's readings
     private RepeatedReading[] _readings = [];
     private readonly TiltedRepeats _tilted = new();
 
@@ -44,12 +47,13 @@ internal sealed class SiteGroups
             if (site < 0)
             {
                 site = Count++;
-                (_first[site], _count[site]) = (intervals[i], 0);
+                (_first[site], _count[site], _least[site]) = (intervals[i], 0, double.PositiveInfinity);
                 if (join) _table[at] = site;
             }
 
             _siteOf[i] = site;
             _count[site]++;
+            _least[site] = Math.Min(_least[site], w.Sd[intervals[i]]);
         }
 
         if (Count < intervals.Length) Collect(rows, w);
@@ -58,7 +62,20 @@ internal sealed class SiteGroups
     /// <summary>Site s of a predictor N(m_c, v_c), counted from its first reading's offset.</summary>
     public TiltedReading Tilt(FactorRows rows, Workspace w, int s, double mc, double vc) => _count[s] == 1
         ? new TiltedReading(rows, _first[s], w.Sd[_first[s]], mc, vc)
-        : _tilted.Match(_readings.AsSpan(_start[s], _fill[s]), mc, vc);
+        : TiltTogether(rows, w, s, mc, vc);
+
+    private TiltedReading TiltTogether(FactorRows rows, Workspace w, int s, double mc, double vc)
+    {
+        var readings = _readings.AsSpan(_start[s], _fill[s]);
+        var shared = SharedVariance(rows, w, s);
+        if (shared == 0) return _tilted.Match(readings, mc, vc);
+        var of = _tilted.Match(readings, mc, vc + shared);
+        var follows = vc / (vc + shared);
+        return new TiltedReading(of.F, mc + (follows * (of.Mean - mc)), (vc * (1 - follows)) + (follows * follows * of.Variance), mc, vc);
+    }
+
+    /// <summary>Variance of the part of the error that all readings of a site share: a share of the least variance among them.</summary>
+    private double SharedVariance(FactorRows rows, Workspace w, int s) => rows.Shared[_first[s]] * _least[s] * _least[s];
 
     /// <summary>Sums the pseudo-readings of single readings into those of their sites.</summary>
     public void Gather(FactorRows rows, Workspace w)
@@ -101,7 +118,7 @@ internal sealed class SiteGroups
             var (k, s) = (intervals[i], _siteOf[i]);
             if (_count[s] == 1) continue;
             var shift = rows.Offset[k] - rows.Offset[_first[s]];
-            var reading = new RepeatedReading(rows.Low[k] + shift, rows.High[k] + shift, rows.High[k] - rows.Low[k], w.Sd[k], 1);
+            var reading = new RepeatedReading(rows.Low[k] + shift, rows.High[k] + shift, rows.High[k] - rows.Low[k], Math.Sqrt((w.Sd[k] * w.Sd[k]) - SharedVariance(rows, w, s)), 1);
             var same = 0;
             while (same < _fill[s] && !_readings[_start[s] + same].IsLike(reading)) same++;
             if (same < _fill[s]) _readings[_start[s] + same] = _readings[_start[s] + same].OnceMore();
@@ -113,7 +130,7 @@ internal sealed class SiteGroups
     {
         if (_siteOf.Length >= count) return;
         count += count / 4;
-        (_first, _count, _start, _siteOf, _fill) = (new int[count], new int[count], new int[count], new int[count], new int[count]);
+        (_first, _count, _start, _siteOf, _fill, _least) = (new int[count], new int[count], new int[count], new int[count], new int[count], new double[count]);
         _readings = new RepeatedReading[count];
         _table = new int[(int)System.Numerics.BitOperations.RoundUpToPowerOf2((uint)(2 * count) + 2)];
     }
@@ -121,7 +138,8 @@ internal sealed class SiteGroups
     private static bool SamePredictor(FactorRows rows, int j, int k)
     {
         int length = rows.Start[j + 1] - rows.Start[j];
-        if (rows.Step[j] != rows.Step[k] || rows.Start[k + 1] - rows.Start[k] != length) return false;
+        if (rows.Step[j] != rows.Step[k] || rows.Start[k + 1] - rows.Start[k] != length || rows.Shared[j] != rows.Shared[k]) return false;
+        if (rows.Shared[j] > 0 && (rows.Group[j] != rows.Group[k] || rows.Kin[j] != rows.Kin[k])) return false;
         return rows.Local.AsSpan(rows.Start[j], length).SequenceEqual(rows.Local.AsSpan(rows.Start[k], length))
             && rows.Weight.AsSpan(rows.Start[j], length).SequenceEqual(rows.Weight.AsSpan(rows.Start[k], length));
     }

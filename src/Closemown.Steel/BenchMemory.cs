@@ -45,6 +45,9 @@ public sealed class BenchMemory
     /// <summary>The <c>fit</c> entry after which no check can be believed, until a repair.</summary>
     public Entry? BadFit { get; private set; }
 
+    /// <summary>The last <c>fit</c> entry, where it names any fault that was not seen to since, small ones too.</summary>
+    public Entry? Fit { get; private set; }
+
     /// <summary>Kind and id of a reading that did not fit and has not been read again.</summary>
     public (Entry Entry, double Surprise)? Unusual { get; private set; }
 
@@ -95,6 +98,15 @@ public sealed class BenchMemory
 
     private readonly List<string> declined = [];
 
+    /// <summary>What the rules of the trade ask after.</summary>
+    public NipSigns Signs { get; } = new();
+
+    /// <summary>Whether anything touched at the last feeling, and nothing has come between since.</summary>
+    public bool AnyTouched => touched[0] || touched[1] || touched[2];
+
+    /// <summary>Whether the nip was ever looked over: bearings, screws, blades.</summary>
+    public bool LookedOver { get; private set; }
+
     private double? paperBeforeLap;                       // mean category of the last paper cut: 0 cuts all along, 2 folds all along
 
     private double? paper;
@@ -127,7 +139,8 @@ public sealed class BenchMemory
     internal void Add(Entry e, double hoursMown, double? surprise)
     {
         var kind = e.Kind.Name;
-        if (Bench.Contains(kind))
+        var bench = Bench.Contains(kind) || (kind is "measure" or "service" && e.Word("what") is "straightedge" or NipSigns.KnifeScrews);
+        if (bench)
         {
             if (lastBench is { } t && e.At - t > Gap) sitting.Clear();
             lastBench = e.At;
@@ -135,11 +148,16 @@ public sealed class BenchMemory
         }
         if (Unusual is { } odd && e.Id != odd.Entry.Id && (kind == odd.Entry.Kind.Name || (odd.Entry.Is("swath") && NipChecks.Contains(kind)))) Unusual = null;
         if (surprise is { } p) Unusual = (e, p);
-        if (FitWanted is not null && Bench.Contains(kind) && kind != "rebuild") FitWanted = null;
+        Signs.Add(e, this);
+        // A new unit is asked about once: until somebody looked it over, or it went from the bench to mowing regardless. After a hit it stays open until somebody looked.
+        if (FitWanted is not null && FitWanted is not ("strike" or "new") && bench && kind != "rebuild") FitWanted = null;
+        if (FitWanted == "new" && kind == "mow" && sitting.Count > 0) FitWanted = null;
         switch (kind)
         {
             case "fit":
                 BadFit = FitRules.Bad(e) is null ? null : e;
+                Fit = FitRules.Faults(e).Count == 0 ? null : e;
+                (FitWanted, LookedOver) = (null, true);
                 break;
             case "decline":
                 declined.Add(e.Word("advice")!);
@@ -174,6 +192,17 @@ public sealed class BenchMemory
                 LapsInVain++;
                 Clear();
                 break;
+            case "service" when e.Word("what") == NipSigns.KnifeScrews:
+                if (Fit is { } loose && FitRules.Faults(loose).Contains(FitFault.LooseScrews)) (BadFit, Fit, FitWanted) = (null, null, "tightened");
+                EndsCompared = false;
+                Clear();
+                FeelWanted = true;
+                doneSinceChange.Clear();
+                break;
+            case "stone" when e.Word("what") is "nick" or "burr":
+                Fit = Fit is { } nicked && FitRules.Faults(nicked).Any(f => f != FitFault.NickedBlade) ? Fit : null;
+                Clear();
+                break;
             case "stone":
             case "grind":
                 LapsInVain = 0;
@@ -184,7 +213,7 @@ public sealed class BenchMemory
             case "rebuild":
                 Followed();
                 Array.Fill(felt, null);
-                (BadFit, Upset, EndsCompared, Direction, LapsInVain, FitWanted) = (null, e, false, (0, 0), 0, "rebuild");
+                (BadFit, Fit, Upset, EndsCompared, Direction, LapsInVain, FitWanted) = (null, null, e, false, (0, 0), 0, "rebuild");
                 paperBeforeLap = null;
                 Clear();
                 break;
@@ -261,12 +290,12 @@ public sealed class BenchMemory
 
     private void Contact(Entry e)
     {
-        var now = Array.ConvertAll<string, int?>([.. Stations.All], s => e.Word(s) is { } w ? Array.IndexOf(Checks.Words["contact"], w) : null);
+        var now = Array.ConvertAll<string, int?>([.. Stations.All], s => e.Word(s) is { } w ? Checks.CategoryOf("contact", w) : null);
         if (Enumerable.Range(0, 3).Any(s => now[s] is not null && felt[s] is not null)) Compare(Enumerable.Range(0, 3).All(s => now[s] is null || felt[s] is null || now[s] == felt[s]));
         for (var s = 0; s < 3; s++)
         {
             if (e.Word(Stations.All[s]) is not { } word) continue;
-            felt[s] = lastContact[s] = Array.IndexOf(Checks.Words["contact"], word);
+            felt[s] = lastContact[s] = Checks.CategoryOf("contact", word);
             touched[s] = lastContact[s] < 2;
         }
         OddSound = null;

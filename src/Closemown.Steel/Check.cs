@@ -22,11 +22,31 @@ public sealed record Check(string Kind, int Station, Term[] Terms, double[] CutP
 /// <param name="High">Upper limit of an interval, µm.</param>
 internal sealed record CheckRead(Check Check, int Category, double Low, double High)
 {
+    /// <summary>Share of its variance that it has in common with others of its kind, place and person while nothing is changed.</summary>
+    public double Shared { get; init; }
+
+    /// <summary>Tells readings by blade apart; 0 where no blade was named.</summary>
+    public int Kin { get; init; }
+
+    /// <summary>The limits of those like it that were made before with nothing changed between.</summary>
+    public IReadOnlyList<(double Low, double High)> Earlier { get; init; } = [];
+
+    /// <summary>What is alike of such readings.</summary>
+    public (string Kind, int Station, int Kin) Like => (Check.Kind, Check.Station, Kin);
+
+    /// <summary>
+    /// How much more it scatters in one pass, which does not remember the shared part: n like readings tell as much as one of variance σ²(ρ + (1 − ρ)/n),
+    /// and what the n-th adds is the difference.
+    /// </summary>
+    private double Widening => Earlier.Count == 0 || Shared == 0 ? 1 : 1 / Math.Sqrt(Told(Earlier.Count + 1) - Told(Earlier.Count));
+
+    private double Told(int readings) => 1 / (Shared + ((1 - Shared) / readings));
+
     /// <summary>Adds the reading to the chain; the person is the group whose scatter it shares.</summary>
     public void AddTo(ChainModel chain, int step, int person)
     {
-        if (Category >= 0) chain.AddCategory(Check.At(step), 0, Check.CutPoints, Category, Check.SdUm, person);
-        else chain.AddInterval(Check.At(step), 0, Low, High, Check.SdUm, person);
+        if (Category >= 0) chain.AddCategory(Check.At(step), 0, Check.CutPoints, Category, Check.SdUm, person, Shared, Kin);
+        else chain.AddInterval(Check.At(step), 0, Low, High, Check.SdUm, person, Shared, Kin);
     }
 
     /// <summary>Takes the reading into a running belief.</summary>
@@ -34,7 +54,7 @@ internal sealed record CheckRead(Check Check, int Category, double Low, double H
     public double Observe(ForwardPass pass, double factor)
     {
         var (low, high) = Limits();
-        return pass.ObserveInterval(Check.Terms, 0, low, high, Check.SdUm * factor);
+        return pass.ObserveInterval(Check.Terms, 0, low, high, Check.SdUm * factor * Widening);
     }
 
     /// <summary>The probability, before it was seen, of each thing that could have been read; a feeler's are below, between and above its limits.</summary>
@@ -46,7 +66,7 @@ internal sealed record CheckRead(Check Check, int Category, double Low, double H
         if (Category >= 0)
         {
             read = Category;
-            return pass.CategoryProbabilities(Check.Terms, 0, Check.CutPoints, Check.SdUm * factor);
+            return pass.CategoryProbabilities(Check.Terms, 0, Check.CutPoints, Check.SdUm * factor * Widening);
         }
         double[] cuts = (double.IsFinite(Low), double.IsFinite(High)) switch
         {
@@ -55,10 +75,28 @@ internal sealed record CheckRead(Check Check, int Category, double Low, double H
             _ => [High],
         };
         read = double.IsFinite(Low) ? 1 : 0;
-        return pass.CategoryProbabilities(Check.Terms, 0, cuts, Check.SdUm * factor);
+        return pass.CategoryProbabilities(Check.Terms, 0, cuts, Check.SdUm * factor * Widening);
     }
 
-    private (double Low, double High) Limits() => Category < 0 ? (Low, High)
+    /// <summary>The probability of each thing that could be read, given those read before it and what the predictor was before the first of them.</summary>
+    public double[] GivenEarlier(SharedError error, (double Mean, double Variance) before, double factor, out int read)
+    {
+        read = Category >= 0 ? Category : double.IsFinite(Low) ? 1 : 0;
+        double[] cuts = Category >= 0 ? Check.CutPoints : [.. ((double[])[Low, High]).Where(double.IsFinite)];
+        var p = new double[cuts.Length + 1];
+        for (var c = 0; c < p.Length; c++)
+        {
+            var limits = (c == 0 ? double.NegativeInfinity : cuts[c - 1], c == cuts.Length ? double.PositiveInfinity : cuts[c]);
+            p[c] = error.LogProbability([.. Earlier, limits], before.Mean, Math.Max(1e-6, before.Variance), Check.SdUm * factor, Shared);
+        }
+        var most = p.Max();
+        for (var c = 0; c < p.Length; c++) p[c] = Math.Exp(p[c] - most);
+        var sum = p.Sum();
+        for (var c = 0; c < p.Length; c++) p[c] /= sum;
+        return p;
+    }
+
+    public (double Low, double High) Limits() => Category < 0 ? (Low, High)
         : (Category == 0 ? double.NegativeInfinity : Check.CutPoints[Category - 1],
            Category == Check.CutPoints.Length ? double.PositiveInfinity : Check.CutPoints[Category]);
 }

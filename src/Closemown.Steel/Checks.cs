@@ -26,6 +26,9 @@ public static class Checks
         ["feeler"] = ["below", "between", "above"],
     };
 
+    /// <summary>The category that a word of a check stands for: its place in <see cref="Words"/>; −1 where it is none of them.</summary>
+    public static int CategoryOf(string kind, string word) => Words.TryGetValue(kind, out var words) ? Array.IndexOf(words, word) : -1;
+
     /// <summary>The check of a kind at a station as it would be done plainly: one dry layer of the strip in use, no blade named, machine cold.</summary>
     /// <param name="kind">One of the keys of <see cref="Words"/>.</param>
     /// <param name="station">0 left, 1 centre, 2 right.</param>

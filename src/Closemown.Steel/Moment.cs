@@ -74,6 +74,7 @@ internal sealed class Moment(Entry entry, double hours, (int Left, int Right) di
         "stone" => [Steps.Stone(Entry.Word("what")!)],
         "grind" => Steps.Grind(Entry.Word("what")!),
         "rebuild" => Steps.Rebuild(Entry.Flag("newKnife") ?? false, Entry.Flag("groundOnBar") ?? false),
+        "service" when Entry.Word("what") == NipSigns.KnifeScrews => [Steps.KnifeScrews()],
         _ when HeightSdUm > 0 => [Steps.HeightSet(HeightSdUm)],
         "strike" => [Steps.Strike(Stations.IndexOf(Entry.Word("where")))],
         _ => [],

@@ -88,6 +88,7 @@ internal sealed class RunningBelief
         foreach (var hand in hands)
         {
             foreach (var pass in hand.Passes) step.MoveForward(pass);
+            hand.Firsts.Clear();
         }
     }
 
@@ -99,7 +100,7 @@ internal sealed class RunningBelief
         double[]? all = null;
         for (var g = 0; g < factors.Length; g++)
         {
-            var p = read.Probabilities(hands[hand].Passes[g], factors[g], out seen);
+            var p = hands[hand].Of(read, g, factors[g], out seen);
             all ??= new double[p.Length];
             for (var c = 0; c < p.Length; c++) all[c] += weights[g] * p[c];
         }
@@ -112,7 +113,10 @@ internal sealed class RunningBelief
         for (var i = 0; i < hands.Count; i++)
         {
             for (var g = 0; g < factors.Length; g++)
-                hands[i].Log[g] += BothWays(hands[i].Passes[g], back, reads, i == by ? factors[g] : best[by]);
+            {
+                var factor = i == by ? factors[g] : best[by];
+                hands[i].Log[g] += hands[i].Repeats(reads, g, factor) + BothWays(hands[i].Passes[g], back, reads, factor);
+            }
         }
         hands[by].Readings += reads.Count;
         if (hands[by].Readings > hands[main].Readings) main = by;
@@ -146,7 +150,13 @@ internal sealed class RunningBelief
             (By, Readings) = (other.By, other.Readings);
             Passes = Array.ConvertAll(other.Passes, p => p.Copy());
             Log = [.. other.Log];
+            foreach (var (like, at) in other.Firsts) Firsts[like] = [.. at];
         }
+
+        private readonly SharedError error = new();
+
+        /// <summary>What the predictor of each check was before it was first made since the last change, factor by factor.</summary>
+        public readonly Dictionary<(string, int, int), (double Mean, double Variance)[]> Firsts = [];
 
         public string? By;
         public readonly ForwardPass[] Passes;
@@ -166,6 +176,31 @@ internal sealed class RunningBelief
             }
         }
 
+        /// <summary>The probabilities of a reading before it is seen; of a repeat given those before it.</summary>
+        public double[] Of(CheckRead read, int g, double factor, out int seen) =>
+            read.Earlier.Count > 0 && Firsts.TryGetValue(read.Like, out var first) ? read.GivenEarlier(error, first[g], factor, out seen) : read.Probabilities(Passes[g], factor, out seen);
+
+        /// <summary>Keeps what first readings were read of, and says by how much repeats are likelier than the pass will take them to be.</summary>
+        public double Repeats(List<CheckRead> reads, int g, double factor)
+        {
+            var more = 0.0;
+            foreach (var read in reads)
+            {
+                if (read.Shared == 0) continue;
+                if (read.Earlier.Count == 0)
+                {
+                    if (!Firsts.TryGetValue(read.Like, out var first)) Firsts[read.Like] = first = new (double, double)[Passes.Length];
+                    first[g] = Passes[g].Current.Predict(read.Check.Terms);
+                }
+                else if (Firsts.ContainsKey(read.Like))
+                {
+                    var p = Of(read, g, factor, out var seen);
+                    more += Math.Log(Math.Max(1e-300, p[seen])) - Math.Log(Math.Max(1e-300, read.Probabilities(Passes[g], factor, out seen)[seen]));
+                }
+            }
+            return more;
+        }
+
         public double[] Weights() => LogWeights.Shares(Log);
 
         public void CopyFrom(Hand other)
@@ -176,6 +211,8 @@ internal sealed class RunningBelief
                 Passes[g].CopyFrom(other.Passes[g].Current);
                 Log[g] = other.Log[g];
             }
+            Firsts.Clear();
+            foreach (var (like, at) in other.Firsts) Firsts[like] = [.. at];
         }
     }
 }

@@ -108,6 +108,12 @@ public static class SteelDefaults
         ["feeler"] = 5,
     };
 
+    /// <summary>
+    /// Share of its variance that a repeat of a check, by the same person at the same place with nothing changed between, has in common with the first:
+    /// the same hand feels the same blade again. Name <c>repeatShare</c> (its mean counts, 0 to 0.95).
+    /// </summary>
+    public const double RepeatShare = 0.75;
+
     /// <summary>More scatter while the machine is warm from running or the sun.</summary>
     public const double WarmScatterUm = 10;
 

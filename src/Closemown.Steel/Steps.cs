@@ -116,6 +116,9 @@ internal static class Steps
         return step;
     }
 
+    /// <summary>The screws of the bedknife slackened and tightened from the middle outwards: a knife that was pulled lies flat again, or not; the ends may move a little.</summary>
+    public static Step KnifeScrews() => new Step().Keep(Layout.Bow, 0.6).Noise(Layout.Bow, 12).Noise(0, 8).Noise(1, 8);
+
     /// <summary>Ground: fresh edges, and a clearance that has to be found again.</summary>
     public static Step[] Grind(string what)
     {

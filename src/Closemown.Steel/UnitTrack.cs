@@ -40,6 +40,7 @@ public sealed class UnitTrack
     private UnusualReading? explained;                   // the last one whose explanation was taken as what happened
     private readonly HeightDisturbance height;
     private bool taken;
+    private readonly RepeatedChecks repeats;
     private double sand = 1;
     private int step;
 
@@ -55,6 +56,7 @@ public sealed class UnitTrack
         running = new RunningBelief(Solver.Solve(chain).LastState(), this.options.Scatter ? Scatter.Factors : Scatter.Fixed);
         height = new HeightDisturbance(unit.Priors.TryGetValue("heightShiftUm", out var told) && told.Mean > 0 ? told.Mean : SteelDefaults.HeightShiftUm);
         world = new RivalWorld(unit, running.Current);
+        repeats = new RepeatedChecks(Math.Clamp(unit.Priors.TryGetValue("repeatShare", out var share) ? share.Mean : SteelDefaults.RepeatShare, 0, 0.95));
     }
 
     public UnitDescription Unit { get; }
@@ -131,12 +133,14 @@ public sealed class UnitTrack
         if (e.Is("lap")) LastGrit = e.Number("grit") ?? LastGrit;
         var reads = ReadsOf(e);
         var person = reads.Count > 0 ? running.HandOf(e.By ?? "") : 0;
+        if (newStrip is not null || e.Is("square-up") || (!tips && !e.Is("swath") && !Memory.AtBench(e.At))) repeats.Over();
+        reads = repeats.Of(reads, person, e.Kind.IndexOf("blade") >= 0 ? e.Word("blade") : null);
         var setsHeight = BenchMemory.SetsHeight(e);
         if (BenchMemory.ChangesNip(e)) height.Close(running.Current);
         var begins = setsHeight && !(height.Waits && Memory.HeightSet is not null);
         if (begins) height.Close(running.Current);
         var moment = new Moment(e, hours, Memory.Direction, sand, newStrip, LastGrit, reads, person, chain.Mark(), step) { HeightSdUm = begins ? height.SdUm : 0 };
-        var isReading = Checks.Words.ContainsKey(e.Kind.Name) && reads.Count > 0;
+        var isReading = (Checks.Words.ContainsKey(e.Kind.Name) || Straightedge.Is(e)) && reads.Count > 0;
         ReadingSurprise? surprise = null;
         var opens = newStrip is not null || reads.Count > 0 || moment.Moves(Unit, running.Current).Length > 0;
         if (opens)
@@ -145,10 +149,13 @@ public sealed class UnitTrack
             if (newStrip is not null) Move(Steps.NewStrip(newStrip));
             if (isReading) surprise = Foresee(moment);
             Live(moment, strip: false);
+            if (moment.Reads.Count == 0) repeats.Over();
             if (begins) height.Set(running.Current, moment.HeightSdUm);
         }
         Turf(e);
-        var odd = surprise is { } s && s.All < UnusualBelow && Readings > FirstReadings && options.Rivals ? s.All : (double?)null;
+        // Blades differ: a reading of one blade tells of that blade and is no mistake for being unlike the others.
+        var blade = e.Kind.IndexOf("blade") >= 0 && e.Word("blade") is not null;
+        var odd = surprise is { } s && s.All < UnusualBelow && Readings > FirstReadings && options.Rivals && !blade ? s.All : (double?)null;
         if (surprise is { } seen && options.Rivals && (odd is not null || rivals.Count > 0 || Rivals.Wanted(moments, Readings > FirstReadings))) Weigh();
         if (odd is { } p) unusual.Add(new(e, p));
         if (surprise is not null) Explain();
@@ -204,6 +211,7 @@ public sealed class UnitTrack
 
     private List<CheckRead> ReadsOf(Entry e) => e.Is("square-up")
         ? [.. ((int[])[0, 2]).Select(s => new CheckRead(Checks.Of("paper-drag", s, Unit, Strip), 1, 0, 0))]
+        : Straightedge.Is(e) ? [Straightedge.Read(e)]
         : LeafTips.Is(e) ? [.. LeafTips.Read(e, Memory.LastMow, Memory.FeelWanted, Unit)]
         : Checks.Read(e, Unit, Strip);                    // empty for a swath that says only what was heard
 

@@ -110,7 +110,7 @@ public sealed class RepeatedSiteTests(ITestOutputHelper output)
     {
         double width = Math.Pow(10, logWidth), sd = Math.Pow(10, logSd);
         var rows = new FactorRows();
-        rows.Add(-1, [0], [1.0], 0, low, low + width, sd, true, 0);
+        rows.Add(-1, [0], [1.0], 0, low, low + width, sd, true, 0, 0, 0);
         var closed = new TiltedReading(rows, 0, sd, 0.3, 1.7);
         var summed = new TiltedRepeats().Match([new RepeatedReading(low, low + width, width, sd, 1)], 0.3, 1.7);
         Assert.InRange(Math.Abs(summed.Mean - closed.Mean) / Math.Sqrt(closed.Variance), 0, 1e-10);

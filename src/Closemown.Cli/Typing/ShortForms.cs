@@ -27,6 +27,8 @@ internal static class ShortForms
         ["gauge"] = "gauge 6.1 6.3",
         ["screw"] = "screw left +0.25",
         ["locked"] = "locked",
+        ["measure"] = "measure straightedge centre=0.03mm",
+        ["service"] = "service knife-screws",
         ["area"] = "area green cool 120m2 lat=51.5",
         ["mow"] = "mow 20min",
         ["canopy"] = "canopy 5mm after ruler",

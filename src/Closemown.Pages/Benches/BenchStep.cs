@@ -41,6 +41,7 @@ public sealed class BenchStep(JsonObject json)
         "clicks" or "square-up" or "lap" or "stone" or "grind" or "screw" => Do,
         "lock" => "locked",
         "repair" => "rebuild",
+        "knife-screws" => "service",
         _ => null,
     };
 

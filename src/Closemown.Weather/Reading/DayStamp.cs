@@ -37,6 +37,9 @@ internal readonly record struct DayStamp(DateOnly Date, TimeOnly? Time)
         return TimeOnly.TryParseExact(text, Times, CultureInfo.InvariantCulture, DateTimeStyles.None, out var time) ? time : null;
     }
 
+    /// <summary>Whether a weather station can have written it: a day too early or too late is a slip, and has no day before or after it to put a reading on.</summary>
+    public static bool Sensible(DateOnly date) => date.Year is >= 1600 and <= 2999;
+
     private static DateOnly? Day(string text, string? order)
     {
         string[] forms = order switch
@@ -45,6 +48,7 @@ internal readonly record struct DayStamp(DateOnly Date, TimeOnly? Time)
             "mdy" => ["M/d/yyyy", "M-d-yyyy"],
             _ => ["yyyy/M/d", "d.M.yyyy"],
         };
-        return DateOnly.TryParseExact(text, forms, CultureInfo.InvariantCulture, DateTimeStyles.None, out var date) || DateOnly.TryParseExact(text, Clear, CultureInfo.InvariantCulture, DateTimeStyles.None, out date) ? date : null;
+        return (DateOnly.TryParseExact(text, forms, CultureInfo.InvariantCulture, DateTimeStyles.None, out var date) || DateOnly.TryParseExact(text, Clear, CultureInfo.InvariantCulture, DateTimeStyles.None, out date))
+            && Sensible(date) ? date : null;
     }
 }

@@ -38,7 +38,7 @@ internal static partial class GhcnByElement
             if (cells[2] == "MDPR") table.Drop("rain summed over several days", line);
             if (!Elements.TryGetValue(cells[2], out var element)) continue;
             string Flag(int i) => i < cells.Length ? cells[i] : "";
-            if (!DateOnly.TryParseExact(cells[1], "yyyyMMdd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date) || Rows.Number(cells[3], comma: false) is not { } value)
+            if (!DateOnly.TryParseExact(cells[1], "yyyyMMdd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date) || !DayStamp.Sensible(date) || Rows.Number(cells[3], comma: false) is not { } value)
             {
                 table.Drop("no day or no number", line);
                 continue;

@@ -37,13 +37,15 @@ public sealed class NextStepTests
     public void After_a_bad_fit_nothing_but_repair_until_it_is_put_right(string fault)
     {
         var talk = Talk.After($$"""{"kind":"fit",{{fault}}}""");
-        Assert.Equal("repair", talk.Do());
+        // Loose screws need no taking apart.
+        var repair = fault.Contains("loose", StringComparison.Ordinal) ? "knife-screws" : "repair";
+        Assert.Equal(repair, talk.Do());
         talk.Did(SteelBook.All("contact", "none"), SteelBook.All("paper-cut", "folds"));
-        Assert.Equal("repair", talk.Do());
+        Assert.Equal(repair, talk.Do());
         talk.Did(SteelBook.Clicks(1, 1), SteelBook.Mow(1));
-        Assert.Equal("repair", talk.Do());
-        Assert.NotEqual("repair", Talk.After([$$"""{"kind":"fit",{{fault}}}""", Talk.GoodFit]).Do());
-        Assert.NotEqual("repair", Talk.After([$$"""{"kind":"fit",{{fault}}}""", """{"kind":"rebuild","what":["bearings"]}"""]).Do());
+        Assert.Equal(repair, talk.Do());
+        Assert.NotEqual(repair, Talk.After([$$"""{"kind":"fit",{{fault}}}""", Talk.GoodFit]).Do());
+        Assert.NotEqual(repair, Talk.After([$$"""{"kind":"fit",{{fault}}}""", """{"kind":"rebuild","what":["bearings"]}"""]).Do());
     }
 
     [Theory]
@@ -129,8 +131,10 @@ public sealed class NextStepTests
     {
         foreach (var (_, _, lines, plan) in Felt.Value.Where(f => f.Plan.Exists(s => Is(s, "clicks", "lap", "square-up", "stone"))))
         {
-            Assert.True(Is(plan[^1], "contact"), lines);
-            Assert.Equal(["left", "right"], plan[^1]["stations"]!.AsArray().Select(s => (string)s!));
+            // Both ends are felt, and after that only the strip is fed in, which comes last.
+            var felt = plan.FindLastIndex(s => Is(s, "contact"));
+            Assert.True(felt >= 0 && plan.Skip(felt + 1).All(s => Is(s, "paper-cut")), lines);
+            Assert.Equal(["left", "right"], plan[felt]["stations"]!.AsArray().Select(s => (string)s!));
             for (var i = 0; i < plan.Count; i++) Assert.True(!Is(plan[i], "clicks") || Is(plan[i + 1], "contact", "lap"), "two goes without feeling in between: " + lines);
         }
     }
@@ -163,8 +167,8 @@ public sealed class NextStepTests
     [Fact]
     public void An_odd_reading_is_read_again_before_anything_is_turned()
     {
-        string[] record = [SteelBook.Known(25, 5), Talk.GoodFit, Strip, .. Enumerable.Repeat(Contact("none", "none"), 6)];
-        var talk = Talk.After([.. record, Contact("heavy", "heavy")]);
+        string[] record = [SteelBook.Known(80, 5), Talk.GoodFit, Strip, .. Enumerable.Repeat(Contact("none", "none"), 6)];
+        var talk = Talk.After([.. record, Contact("light", "light")]);
         var step = talk.Next();
         Assert.Equal("contact", (string)step["do"]!);
         Assert.Equal(["left", "right"], step["stations"]!.AsArray().Select(s => (string)s!));
@@ -179,7 +183,7 @@ public sealed class NextStepTests
     [Fact]
     public void Reading_again_can_be_declined()
     {
-        var talk = Talk.After([SteelBook.Known(25, 5), Talk.GoodFit, Strip, .. Enumerable.Repeat(Contact("none", "none"), 6), Contact("heavy", "heavy")]);
+        var talk = Talk.After([SteelBook.Known(80, 5), Talk.GoodFit, Strip, .. Enumerable.Repeat(Contact("none", "none"), 6), Contact("light", "light")]);
         var id = (string)talk.Next()["advice"]!;
         bool ReadAgain() => talk.Did($$"""{"ask":"why","id":"{{(string)talk.Next()["advice"]!}}"}""")["why"]!["rules"]!.AsArray().Any(r => (string)r!["id"]! == "read-again");
         Assert.True(ReadAgain());

@@ -9,6 +9,9 @@ public sealed class ScatterTests
     private static readonly string[] Steady = ["light", "light", "light", "light", "light", "light", "light", "light", "light", "light", "light", "light"];
     private static readonly string[] Wild = ["none", "heavy", "light", "none", "heavy", "none", "light", "heavy", "none", "heavy", "light", "none"];
 
+    /// <summary>A unit of whose clearance nothing is known; repeats are fresh evidence, as in <see cref="SteelBook.Known"/>.</summary>
+    private const string Fresh = """{"kind":"unit","priors":{"repeatShare":[0,1]}}""";
+
     private static string[] Readings(string[] words, string by = "") =>
         [SteelBook.Known(4, 5), .. words.Select(w => $$"""{"kind":"contact","left":"{{w}}","right":"{{w}}"{{(by.Length > 0 ? $",\"by\":\"{by}\"" : "")}}}""")];
 
@@ -29,8 +32,8 @@ public sealed class ScatterTests
     [Fact]
     public void The_belief_after_wild_readings_is_wider()
     {
-        var learned = SteelBook.Belief(Readings(Wild)[1..]);
-        var entries = SteelBook.Entries(Readings(Wild)[1..]);
+        var learned = SteelBook.Belief([Fresh, .. Readings(Wild)[1..]]);
+        var entries = SteelBook.Entries([Fresh, .. Readings(Wild)[1..]]);
         var fixedScatter = SteelBelief.Of(UnitTrack.Of(SteelBook.Unit, entries, new LearningOptions(Rivals: false, Scatter: false)));
         Assert.True(learned.ClearanceUm(0).Sd > fixedScatter.ClearanceUm(0).Sd);
         Assert.True(learned.ScatterFactor > 1.3);

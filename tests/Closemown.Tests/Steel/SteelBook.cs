@@ -32,9 +32,9 @@ internal static class SteelBook
 
     public static string Lap(double minutes) => FormattableString.Invariant($$"""{"kind":"lap","minutes":{{minutes}}}""");
 
-    /// <summary>A unit whose clearance is told as known, µm ± 2.</summary>
+    /// <summary>A unit whose clearance is told as known, µm ± 2, and whose repeated checks are fresh evidence each time: what is tested with it needs evidence, not a person.</summary>
     public static string Known(double clearanceUm, double edgeUm = 15) =>
-        FormattableString.Invariant($$"""{"kind":"unit","priors":{"clearanceUm":[{{clearanceUm}},2],"edgeUm":[{{edgeUm}},2],"bowUm":[0,1]} }""");
+        FormattableString.Invariant($$"""{"kind":"unit","priors":{"clearanceUm":[{{clearanceUm}},2],"edgeUm":[{{edgeUm}},2],"bowUm":[0,1],"repeatShare":[0,1]} }""");
 
     /// <summary>Every number a person is shown, by name.</summary>
     public static IEnumerable<(string Name, Estimate Value)> Shown(SteelBelief b)

@@ -1,0 +1,169 @@
+using Closemown.Entries;
+
+namespace Closemown.Steel;
+
+/// <summary>What the entries since the last mowing (some of them longer) show that the rules of the trade ask after. Plain facts, no estimates.</summary>
+public sealed class NipSigns
+{
+    /// <summary>A reel just run or stood in the sun needs about so long to cool. Common practice, no source.</summary>
+    public const double CoolingMinutes = 30;
+
+    /// <summary>Two people who read within this of each other read the same nip. An assumption.</summary>
+    public const double TogetherMinutes = 30;
+
+    private static readonly HashSet<string> NipChecks = ["paper-cut", "paper-drag", "contact", "torch", "feeler"];
+    private static readonly HashSet<string> Changes = ["clicks", "square-up", "lap", "stone", "grind", "rebuild"];
+    private readonly Dictionary<(string Kind, int Station), (Entry Entry, int Category)> last = [];
+    private readonly bool[] fed = [false, false, false];
+
+    /// <summary>The hit since which nobody has looked at the fit; null for none.</summary>
+    public Entry? StrikeOpen { get; private set; }
+
+    /// <summary>The last check of the nip, where it was made on a warm reel and none was made cold since; else null.</summary>
+    public Entry? Hot { get; private set; }
+
+    /// <summary>How often, since anything was done that could cure it, both ends cut or touched while the middle folded.</summary>
+    public int HollowSeen { get; private set; }
+
+    /// <summary>The last entry that showed it.</summary>
+    public Entry? HollowLast { get; private set; }
+
+    /// <summary>The hollow that a straightedge showed in the middle since, mm; null where none was laid on.</summary>
+    public double? StraightedgeMm { get; private set; }
+
+    /// <summary>Whether the screws of the bedknife were slackened and tightened since it was first seen.</summary>
+    public bool KnifeScrewsDone { get; private set; }
+
+    /// <summary>Two people read opposite things at a station within minutes, nothing changed between, and it was not settled since.</summary>
+    public (Entry First, Entry Second, int Station)? Opposite { get; private set; }
+
+    /// <summary>Whether anything was turned, lapped or ground since the last mowing.</summary>
+    public bool Changed { get; private set; }
+
+    /// <summary>Whether the strip was fed in at all three stations since the last change.</summary>
+    public bool StripFed => fed[0] && fed[1] && fed[2];
+
+    /// <summary>Whether it cut at all three when it was last fed in there, and nothing was changed since.</summary>
+    public bool CutsEverywhere => StripFed && Enumerable.Range(0, 3).All(s => last.TryGetValue(("paper-cut", s), out var r) && r.Category == 0);
+
+    /// <summary>Checks other than the strip since the last change.</summary>
+    public int OtherChecks { get; private set; }
+
+    /// <summary>Checks since it was first seen to cut everywhere, with nothing changed.</summary>
+    public int FurtherChecks { get; private set; }
+
+    /// <summary>Whether the strip was fed in at a station since the last change.</summary>
+    public bool Fed(int station) => fed[station];
+
+    /// <summary>Whether the strip folded at all three when it was last fed in since the last mowing, and no end has touched since.</summary>
+    public bool FoldsFar { get; private set; }
+
+    /// <summary>Whether a heavy touch was turned out, and the ends were not felt since.</summary>
+    public bool BackedOff { get; private set; }
+
+    /// <summary>What was described as the strip last, until a check of the nip came after it.</summary>
+    public Entry? StripTold { get; private set; }
+
+    /// <summary>The worst of the last look at the swath: 0 clean, 1 ragged, 2 uncut; null where nobody looked.</summary>
+    public int? Swath { get; private set; }
+
+    internal void Add(Entry e, BenchMemory before)
+    {
+        var kind = e.Kind.Name;
+        switch (kind)
+        {
+            case "strike":
+                StrikeOpen = e;
+                break;
+            case "fit":
+                StrikeOpen = null;
+                break;
+            case "strip":
+                StripTold = e;
+                break;
+            case "swath":
+                Swath = Read(e).Select(r => (int?)r.Category).Max() ?? Swath;
+                break;
+            case "measure" when e.Word("what") == "straightedge":
+                StraightedgeMm = e.Number(Stations.Centre) ?? Stations.All.Max(s => e.Number(s));
+                break;
+            case "service" when e.Word("what") == KnifeScrews:
+                (KnifeScrewsDone, HollowSeen, Changed, OtherChecks, FurtherChecks) = (true, 0, true, 0, 0);
+                Array.Fill(fed, false);
+                last.Clear();
+                break;
+            case "mow":
+                Mown();
+                break;
+        }
+        if (NipChecks.Contains(kind)) Checked(e, before);
+        if (Changes.Contains(kind)) Change(e, before);
+    }
+
+    /// <summary>What a <c>service</c> is called in which the screws of the bedknife are slackened and tightened from the middle outwards.</summary>
+    public const string KnifeScrews = "knife-screws";
+
+    /// <summary>Whether a check was made on a warm reel.</summary>
+    public static bool Warm(Entry e)
+    {
+        ArgumentNullException.ThrowIfNull(e);
+        return e.Kind.IndexOf("state") >= 0 && e.Word("state") is "just-run" or "sun";
+    }
+
+    private static IEnumerable<(int Station, int Category)> Read(Entry e)
+    {
+        for (var s = 0; s < 3; s++)
+        {
+            if (e.Word(Stations.All[s]) is { } word && Checks.CategoryOf(e.Kind.Name, word) is >= 0 and var c) yield return (s, c);
+        }
+    }
+
+    private void Checked(Entry e, BenchMemory before)
+    {
+        Hot = Warm(e) ? e : null;
+        if (CutsEverywhere) FurtherChecks++;
+        if (e.Kind.Name != "paper-cut") OtherChecks++;
+        StripTold = null;
+        var settled = Opposite is { } o && (e.Is("paper-cut") || e.Is(o.First.Kind.Name)) && e[e.Kind.IndexOf(Stations.All[o.Station])] is not null;
+        if (settled) Opposite = null;
+        foreach (var (s, c) in Read(e))
+        {
+            var key = (e.Kind.Name, s);
+            if (!settled && last.TryGetValue(key, out var was) && Math.Abs(was.Category - c) > 1 && (was.Entry.By ?? "") != (e.By ?? "") && (e.At - was.Entry.At).TotalMinutes <= TogetherMinutes)
+                Opposite = (was.Entry, e, s);
+            last[key] = (e, c);
+        }
+        if (e.Is("contact"))
+        {
+            BackedOff = false;
+            if (Read(e).Any(r => r.Category < 2)) FoldsFar = false;
+        }
+        if (!e.Is("paper-cut")) return;
+        foreach (var (s, _) in Read(e)) fed[s] = true;
+        var all = Read(e).ToDictionary(r => r.Station, r => r.Category);
+        if (all.Count == 3) FoldsFar = all.Values.All(c => c == 2) && !before.AnyTouched;
+        else if (all.Values.Any(c => c < 2)) FoldsFar = false;
+        if (!all.TryGetValue(1, out var middle)) return;
+        if (middle == 2 && End(0) && End(2)) (HollowSeen, HollowLast) = (HollowSeen + 1, e);
+        else if (middle == 0) (HollowSeen, HollowLast, StraightedgeMm, KnifeScrewsDone) = (0, null, null, false);
+
+        bool End(int s) => all.TryGetValue(s, out var c) ? c == 0 || (c < 2 && before.Touched(s)) : before.Touched(s);
+    }
+
+    private void Change(Entry e, BenchMemory before)
+    {
+        Changed = true;
+        Array.Fill(fed, false);
+        last.Clear();
+        (OtherChecks, FurtherChecks, Opposite) = (0, 0, null);
+        BackedOff = e.Is("clicks") && (BackedOff || before.Heavy);
+        if (e.Is("grind") || e.Is("rebuild")) (HollowSeen, HollowLast, StraightedgeMm, KnifeScrewsDone, FoldsFar) = (0, null, null, false, false);
+    }
+
+    private void Mown()
+    {
+        (Changed, Hot, Opposite, OtherChecks, FurtherChecks, BackedOff, FoldsFar, Swath) = (false, null, null, 0, 0, false, false, null);
+        Array.Fill(fed, false);
+        last.Clear();
+    }
+}
