@@ -33,7 +33,7 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
                 return Unit(question, onlyUnit, out fault) is { } told && AimReader.Number(question, "last", 1, SteelHistory.Most, "entries", out var last, out fault)
                     ? new JsonObject { ["ok"] = true, ["steel-history"] = SteelHistory.Of(desk, told, (int)(last ?? SteelHistory.Most)) } : null;
             case "height":
-                return Height(question, onlyUnit, out fault);
+                return Height(question, now, onlyUnit, out fault);
             case "step-down":
                 return StepsDown(question, now, onlyUnit, out fault);
             case "why":
@@ -82,6 +82,7 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
             fault = HeightPlanner.OutOfReach(desk, wanted);
             if (fault is not null || !Flag(question, "ahead", out var whole, out fault)) return null;
             var set = write.Of(HeightPlanner.Next(desk, wanted));
+            if (FirstMowing.Of(desk, wanted) is { } first) set["firstMowing"] = first.Json();
             if (whole) set["ahead"] = set["then"]!.DeepClone();   // what comes after the next reading hangs on it
             return new JsonObject { ["ok"] = true, ["next"] = set };
         }
@@ -108,12 +109,12 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
         return new JsonObject { ["ok"] = true, ["next"] = next };
     }
 
-    private JsonObject? Height(JsonElement question, string? onlyUnit, out EntryFault? fault)
+    private JsonObject? Height(JsonElement question, DateTimeOffset now, string? onlyUnit, out EntryFault? fault)
     {
         if (Unit(question, onlyUnit, out fault) is not { } unit || !Area(question, out var area, out fault)
             || !AimReader.Number(question, "benchMm", 0.5, 150, "mm", out var bench, out fault) || !AimReader.Number(question, "cutMm", 0.5, 150, "mm", out var cut, out fault)
             || !Flag(question, "wet", out var wet, out fault)) return null;
-        return new JsonObject { ["ok"] = true, ["height"] = HeightAnswer.Of(desk.Height(unit), area, bench, cut, wet, phrasing) };
+        return new JsonObject { ["ok"] = true, ["height"] = HeightAnswer.Of(desk.Height(unit, now), area, bench, cut, wet, phrasing) };
     }
 
     private JsonObject? StepsDown(JsonElement question, DateTimeOffset now, string? onlyUnit, out EntryFault? fault)

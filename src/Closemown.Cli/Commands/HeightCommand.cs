@@ -46,7 +46,7 @@ internal sealed class HeightCommand : CliCommand
     /// <summary>Drawing, table, and sentences.</summary>
     public static void Tell(Call call, OpenBook open, string unit, string? area, double? benchMm, double? cutMm, bool wet, bool draw)
     {
-        var (belief, screen, style) = (open.Desk.Height(unit), call.Screen, call.Style);
+        var (belief, screen, style) = (open.Desk.Height(unit, open.Talk.AskedAt), call.Screen, call.Style);
         var text = new HeightText(belief, area, wet, style, screen.Width);
         void Say(IEnumerable<string> sentences)
         {
