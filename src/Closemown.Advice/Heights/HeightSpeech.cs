@@ -53,6 +53,13 @@ public static class HeightSpeech
             yield return $"At that height the {{bedknife}} would rather drag on the turf than clear it: with this lip and this sink it needs about {Mm(lowest.Mean)}.";
     }
 
+    /// <summary>Sides that do not follow their screws, in sentences.</summary>
+    public static IEnumerable<string> NotFollowing(HeightTrack track)
+    {
+        ArgumentNullException.ThrowIfNull(track);
+        return track.Lagging.Select(l => LaggingSide.Say(l, track.Unit));
+    }
+
     /// <summary>A part of what is not known of the cut, in words.</summary>
     public static string Driver(string what) => what switch { "bench" => "the bench height", "grain" => "the grain of the day", "sink" => "how far it sinks", "season" => "the season", "gauge zero" => "the gauge's zero", "wetness" => "how wet it is", "softness" => "how soft it is", _ => $"the {what}" };
 

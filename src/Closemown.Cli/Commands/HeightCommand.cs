@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Text.Json.Nodes;
+using Closemown.Advice;
 using Closemown.Height;
 
 namespace Closemown.Cli;
@@ -67,6 +68,7 @@ internal sealed class HeightCommand : CliCommand
         foreach (var line in text.Table()) screen.Line(line);
         screen.Line();
         Say(text.Cut(benchMm));
+        Say(HeightSpeech.NotFollowing(belief.Track).Select(open.Words(unit, style).Say));
         if (belief.Track.Loose) Say(["The nuts are loose since the last turn: tighten them and read again (closemown add locked, then closemown add gauge LEFT RIGHT)."]);
     }
 }

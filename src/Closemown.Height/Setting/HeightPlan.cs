@@ -23,6 +23,9 @@ public static class HeightPlan
     /// <summary>What a turn must add to the probability of being within tolerance to be worth loosening the nuts for.</summary>
     private const double Gain = 0.1;
 
+    /// <summary>A setting is good while at most one reading in so many falls outside the tolerance.</summary>
+    private const int GoodToOne = 4;
+
     /// <summary>Further readings that may together change the decision.</summary>
     private const int ReadingsAhead = 6;
 
@@ -71,7 +74,9 @@ public static class HeightPlan
         bool OneOdd(int side, double off)
         {
             var (reads, wanted) = (track.ReadingsSinceTurn(side), side == 0 ? aim.Bench.LeftMm : aim.Bench.RightMm);
-            return off > 0 && reads.Count > 1 && Math.Abs(reads[^1] - wanted) > aim.TolMm && Math.Abs(reads[^2] - wanted) <= aim.TolMm;
+            bool Out(double mm) => Math.Abs(mm - wanted) > aim.TolMm;
+            // With a gauge that scatters beyond the tolerance they go in and out: there none is odd.
+            return off > 0 && reads.Count > 1 && Out(reads[^1]) && !Out(reads[^2]) && reads.SkipLast(1).Count(Out) * GoodToOne <= reads.Count - 1;
         }
 
         HeightAdvice Screw(ScrewTurns turns, bool round)
