@@ -62,6 +62,11 @@ public sealed class HeightTrack
     /// <summary>Whether both sides were read since the sitting at the bench began, and nothing has moved them unseen since.</summary>
     public bool ReadThisSitting => readSitting == 3;
 
+    /// <summary>What was believed when it was read the time before the last, the screws not turned since; null where it was not.</summary>
+    internal GaussianState? ReadBefore { get; private set; }
+
+    private GaussianState? readLast;
+
     /// <summary>Readings of a side since a screw was last turned, in order, mm.</summary>
     public IReadOnlyList<double> ReadingsSinceTurn(int side) => moves.SinceTurn(side);
 
@@ -241,12 +246,14 @@ public sealed class HeightTrack
     {
         Unseen(s);
         moves.Elsewhere(repaired);
+        ReadBefore = readLast = null;
     }
 
     private void Turn(ScrewTurns turns)
     {
         if (turns is { Left: 0, Right: 0 }) return;
         moves.Turned(turns, Unit);
+        ReadBefore = readLast = null;
         Move(HeightSteps.Turn(turns, slack, running.Current, out slack));
         (Loose, EverTurned, readSince, told, lastTold) = (true, true, 0, false, null);
     }
@@ -276,6 +283,7 @@ public sealed class HeightTrack
         var at = reads.Select(r => (Station: r.Station == 0 ? Stations.Left : Stations.Right, P: running.Surprise(r))).ToList();
         foreach (var (_, p) in at) Score.Add(p);
         Observe(reads, [.. at.Select(a => a.P)]);
+        (ReadBefore, readLast) = (readLast, running.Current.Copy());
         Readings += reads.Count;
         foreach (var r in reads)
         {
@@ -353,8 +361,7 @@ public sealed class HeightTrack
         if (ToldSetting.IsNew(mm, lastTold, Readings > 0 || lastTold is not null, BenchNowMm))
         {
             // Set to it, whether or not the turns were written down: what was read before is of another setting, and its slack with it.
-            Unseen(ToldSetting.Step(mm));
-            moves.Elsewhere(repaired: false);
+            Elsewhere(ToldSetting.Step(mm));
             (slack, Loose, doubt, readSince) = ((Slack.Unknown, Slack.Unknown), false, null, 0);
         }
         // Not gauged since the screws were turned: a rough reading of both sides.

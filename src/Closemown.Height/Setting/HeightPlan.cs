@@ -23,9 +23,6 @@ public static class HeightPlan
     /// <summary>What a turn must add to the probability of being within tolerance to be worth loosening the nuts for.</summary>
     private const double Gain = 0.1;
 
-    /// <summary>A setting is good while at most one reading in so many falls outside the tolerance.</summary>
-    private const int GoodToOne = 4;
-
     /// <summary>Further readings that may together change the decision.</summary>
     private const int ReadingsAhead = 6;
 
@@ -61,8 +58,8 @@ public static class HeightPlan
         if (Math.Max(offLeft, offRight) > (belief.ReadThisSitting ? OffSpreads : Patient))
         {
             var turns = ScrewChoice.Of(belief.Last, track.ScrewSlack, aim, out var round);
-            // Read well before and once not so: a turn for that one reading would undo a good setting.
-            if (turns is not { Left: 0, Right: 0 } && (OneOdd(0, offLeft) || OneOdd(1, offRight))) return Plain(HeightDo.Gauge, HeightWhy.OddReading);
+            // A turn for one reading would undo a good setting: another tells first.
+            if (turns is not { Left: 0, Right: 0 } && OneOdd()) return Plain(HeightDo.Gauge, HeightWhy.OddReading);
             // A turn too small to gain anything spoils what is known by the hand and the nuts: there a reading tells more.
             if (turns is not { Left: 0, Right: 0 } && (round || Math.Max(offLeft, offRight) > Patient || Screw(turns, false).WithinAfter > within + Gain)) return Screw(turns, round);
         }
@@ -71,13 +68,11 @@ public static class HeightPlan
         // Whatever is reckoned of it, a height of an earlier sitting is read once before it is called set (common practice, no source).
         HeightAdvice Enough(HeightWhy why) => belief.ReadThisSitting ? Plain(HeightDo.Done, why) : Plain(HeightDo.Gauge, HeightWhy.SetEarlier);
 
-        bool OneOdd(int side, double off)
-        {
-            var (reads, wanted) = (track.ReadingsSinceTurn(side), side == 0 ? aim.Bench.LeftMm : aim.Bench.RightMm);
-            bool Out(double mm) => Math.Abs(mm - wanted) > aim.TolMm;
-            // With a gauge that scatters beyond the tolerance they go in and out: there none is odd.
-            return off > 0 && reads.Count > 1 && Out(reads[^1]) && !Out(reads[^2]) && reads.SkipLast(1).Count(Out) * GoodToOne <= reads.Count - 1;
-        }
+        // A setting that was called good when it was read before, and a reading that alone says otherwise.
+        bool OneOdd() => track.ReadBefore is { } good && BoxProbability.Of(good, aim.Bench, aim.TolMm) >= aim.Probability
+            && (Out(0, aim.Bench.LeftMm) || Out(1, aim.Bench.RightMm));
+
+        bool Out(int side, double wanted) => track.ReadingsSinceTurn(side) is { Count: > 0 } reads && Math.Abs(reads[^1] - wanted) > aim.TolMm;
 
         HeightAdvice Screw(ScrewTurns turns, bool round)
         {
