@@ -32,6 +32,7 @@ public sealed class Desk
     private IReadOnlyList<Entry>? standing;
     private Entry? latest;
     private Entry? latestUnconfirmed;
+    private bool unplaced;                                // whether any entry names no area though it is about one
 
     /// <summary>An empty desk.</summary>
     /// <param name="learning">What is learned besides the steel; null for everything.</param>
@@ -95,7 +96,7 @@ public sealed class Desk
     }
 
     /// <summary>Standing entries in order.</summary>
-    public IReadOnlyList<Entry> Standing => standing ??= StandingEntries.Of(arrived);
+    public IReadOnlyList<Entry> Standing => standing ??= unplaced ? OnlyArea.Placed(StandingEntries.Of(arrived)) : StandingEntries.Of(arrived);
 
     /// <summary>A desk with the first entries to arrive only.</summary>
     public Desk Before(int count) => With(Enumerable.Range(0, count));
@@ -144,6 +145,9 @@ public sealed class Desk
             Forget();
             return height ? HeightReplayed(entry) : entry.Unit is { } u && entry.Kind.Nature == Nature.Reading && Checks.Words.ContainsKey(entry.Kind.Name) ? Replayed(u, entry) : null;
         }
+        // To whom the unnamed ones belong hangs on how many areas there are.
+        if (areas.Count != known && unplaced) Forget();
+        if (OnlyArea.Unnamed(entry)) entry = Standing[^1];
         ReadingSurprise? surprise = height ? HeightReplayed(entry) : null;
         if (areas.Count != known || entry.Is("area")) ledgers.Clear();
         if (TurfRead(entry) is { } odd) surprise ??= new([], odd);
@@ -190,6 +194,9 @@ public sealed class Desk
         if (!heightBeliefs.TryGetValue(unit, out var belief)) heightBeliefs[unit] = belief = HeightBelief.Of(HeightTrack(unit));
         return belief;
     }
+
+    /// <summary>What is known of a unit's height when it is asked: a sitting that is over has its knocks, whether or not anything was entered since.</summary>
+    public HeightBelief Height(string unit, DateTimeOffset now) => Height(unit).At(now);
 
     /// <summary>Weather that came in: days and plans are reckoned anew.</summary>
     public void AddWeather(Entry entry)
@@ -251,6 +258,7 @@ public sealed class Desk
         hashes.Add(hash);
         if (entry.Unit is { } named) units.Add(named);
         if (entry.Area is { } place) areas.Add(place);
+        unplaced |= OnlyArea.Unnamed(entry);
         beliefs.Clear();
         heightBeliefs.Clear();
         plans.Clear();

@@ -33,7 +33,7 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
                 return Unit(question, onlyUnit, out fault) is { } told && AimReader.Number(question, "last", 1, SteelHistory.Most, "entries", out var last, out fault)
                     ? new JsonObject { ["ok"] = true, ["steel-history"] = SteelHistory.Of(desk, told, (int)(last ?? SteelHistory.Most)) } : null;
             case "height":
-                return Height(question, onlyUnit, out fault);
+                return Height(question, now, onlyUnit, out fault);
             case "step-down":
                 return StepsDown(question, now, onlyUnit, out fault);
             case "why":
@@ -79,9 +79,11 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
         if (question.TryGetProperty("aim", out var aim) && aim.ValueKind != JsonValueKind.Null)
         {
             if (AimReader.Read(aim, unit, now, out fault) is not { } wanted || !Known(desk, "aim.area", wanted.Area, out fault)) return null;
+            if (wanted.CutMm is not null) wanted = wanted with { Area = wanted.Area ?? OnlyOne };
             fault = HeightPlanner.OutOfReach(desk, wanted);
             if (fault is not null || !Flag(question, "ahead", out var whole, out fault)) return null;
             var set = write.Of(HeightPlanner.Next(desk, wanted));
+            if (FirstMowing.Of(desk, wanted) is { } first) set["firstMowing"] = first.Json();
             if (whole) set["ahead"] = set["then"]!.DeepClone();   // what comes after the next reading hangs on it
             return new JsonObject { ["ok"] = true, ["next"] = set };
         }
@@ -108,12 +110,12 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
         return new JsonObject { ["ok"] = true, ["next"] = next };
     }
 
-    private JsonObject? Height(JsonElement question, string? onlyUnit, out EntryFault? fault)
+    private JsonObject? Height(JsonElement question, DateTimeOffset now, string? onlyUnit, out EntryFault? fault)
     {
         if (Unit(question, onlyUnit, out fault) is not { } unit || !Area(question, out var area, out fault)
             || !AimReader.Number(question, "benchMm", 0.5, 150, "mm", out var bench, out fault) || !AimReader.Number(question, "cutMm", 0.5, 150, "mm", out var cut, out fault)
             || !Flag(question, "wet", out var wet, out fault)) return null;
-        return new JsonObject { ["ok"] = true, ["height"] = HeightAnswer.Of(desk.Height(unit), area, bench, cut, wet, phrasing) };
+        return new JsonObject { ["ok"] = true, ["height"] = HeightAnswer.Of(desk.Height(unit, now), area ?? OnlyOne, bench, cut, wet, phrasing) };
     }
 
     private JsonObject? StepsDown(JsonElement question, DateTimeOffset now, string? onlyUnit, out EntryFault? fault)
@@ -182,11 +184,14 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
     /// <summary>What an area stands at by its own estimate; null where it was neither mown nor read, or several could be meant.</summary>
     private double? Stands(string? area, DateTimeOffset now)
     {
-        if ((area ?? (desk.Areas.Count == 1 ? desk.Areas.First() : null)) is not { } one || desk.Ledger(one).Track is { HeightReadings: 0, Mowings: 0 }) return null;
+        if ((area ?? OnlyOne) is not { } one || desk.Ledger(one).Track is { HeightReadings: 0, Mowings: 0 }) return null;
         // A reading of the last hours is what stands: nothing to reckon.
         if (StandingHeight.Of(desk, one) is { } read && read.From.Is("canopy") && (now - read.At).TotalHours < FreshHours) return null;
         return AreaToday.Of(desk, one, now).CanopyMm.Mean;
     }
+
+    /// <summary>The book's only area, meant where none is named; null where there are several, or none.</summary>
+    private string? OnlyOne => desk.Areas.Count == 1 ? desk.Areas.First() : null;
 
     private bool Area(JsonElement question, out string? area, out EntryFault? fault)
     {

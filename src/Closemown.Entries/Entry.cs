@@ -79,6 +79,22 @@ public sealed class Entry
 
     public IReadOnlyDictionary<string, Prior>? Priors(string field) => this[Kind.IndexOf(field)] as IReadOnlyDictionary<string, Prior>;
 
+    /// <summary>The same entry, told of an area that it does not name itself; what was written stays as it is.</summary>
+    public Entry On(string area) => new(Kind, values)
+    {
+        Id = Id,
+        At = At,
+        Unit = Unit,
+        Area = area,
+        By = By,
+        Note = Note,
+        Voids = Voids,
+        Typed = Typed,
+        Confirmed = Confirmed,
+        Others = Others,
+        Json = Json,
+    };
+
     /// <summary>Whether the entry is of that kind.</summary>
     public bool Is(string kind) => Kind.Name == kind;
 

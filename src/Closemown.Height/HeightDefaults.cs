@@ -38,8 +38,8 @@ public static class HeightDefaults
     /// <summary>More noise at any reversal, as a share of the lost motion: slack is not taken up alike each time.</summary>
     public const double ReversalShare = 0.1;
 
-    /// <summary>What tightening the nuts shifts, the same each time: up to 0.06 either way, so a spread of half of it. Name <c>lockShiftMm</c>.</summary>
-    public static Prior LockShiftMm { get; } = new(0, 0.03);
+    /// <summary>What tightening the nuts shifts, the same each time: mostly up to 0.06 either way, with some nuts twice that, and two tightenings are to tell it. Name <c>lockShiftMm</c>.</summary>
+    public static Prior LockShiftMm { get; } = new(0, 0.06);
 
     /// <summary>What tightening scatters.</summary>
     public const double LockScatterMm = 0.015;

@@ -54,6 +54,7 @@ public static class HeightAnswer
         answer["readings"] = new JsonObject { ["gauge"] = track.Readings, ["mowings"] = mowings, ["canopy"] = spots };
         answer["teaches"] = new JsonArray([.. CutReading.Of(belief, area, wet).Select(r => (JsonNode)new JsonObject { ["say"] = phrasing.Say(Say(r, belief.SinkMm(area, wet).Sd)), ["reading"] = r.What, ["spots"] = r.Spots, ["mowings"] = r.Mowings, ["sdAfterMm"] = r.SdAfterMm })]);
         if (track.Loose) answer["loose"] = true;
+        if (track.Lagging.Count > 0) answer["notFollowing"] = LaggingSide.Json(track, phrasing);
         return answer;
     }
 

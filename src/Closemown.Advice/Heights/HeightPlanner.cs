@@ -14,7 +14,7 @@ public static class HeightPlanner
     {
         ArgumentNullException.ThrowIfNull(desk);
         ArgumentNullException.ThrowIfNull(question);
-        var belief = desk.Height(question.Unit);
+        var belief = desk.Height(question.Unit, question.Now);
         if (belief.Track.Unit.RangeMm is not { } range) return null;
         var wanted = question.Aim(belief).Bench.LeftMm;
         if (wanted >= range.Low && wanted <= range.High) return null;
@@ -29,12 +29,13 @@ public static class HeightPlanner
     {
         ArgumentNullException.ThrowIfNull(desk);
         ArgumentNullException.ThrowIfNull(question);
-        var belief = desk.Height(question.Unit);
+        var belief = desk.Height(question.Unit, question.Now);
         var aim = question.Aim(belief);
         var step = HeightPlan.Next(belief, aim);
         var latest = Latest(desk, question.Unit).ToList();
         var declined = Declined(desk, latest).Contains(Name(step.Do));
         var advice = declined ? Leave(step, belief, question, aim) : Of(step, belief, question, aim);
+        if (FirstMowing.Of(desk, question) is { } first) advice = advice with { Step = First(advice.Step, first.Say(belief), advice.Step.Do != "lock"), Rules = [TurfRules.Third, .. advice.Rules] };
         var memory = desk.Track(question.Unit).Memory;
         var sitting = new SittingNow(memory, question.Now);
         return advice with
@@ -59,21 +60,30 @@ public static class HeightPlanner
         {
             LeftTurns = h.Do == HeightDo.Screw ? turns.Left : null,
             RightTurns = h.Do == HeightDo.Screw ? turns.Right : null,
-            Say = HeightSpeech.Do(h.Do, turns, h.Why == HeightWhy.DownToComeUp, flats),
+            Say = HeightSpeech.Do(h.Do, turns, h.Why == HeightWhy.DownToComeUp, flats, belief.Track.Loose),
             TakesMinutes = h.TakesMinutes,
             ExpectHeight = new(h.Left, h.Right, h.WithinAfter),
             Within = h.Within,
             Why = [HeightSpeech.Why(h.Why, aim, h.Within, belief.Track.ReadSinceTurn), .. HeightSpeech.Known(belief, question, aim), .. h.Do == HeightDo.Done && belief.Track.Readings > 0 ? (string[])[HeightSpeech.FeelNext] : []],
             Then = [.. then],
         };
+        if (NutSpeech.Shift(belief, h) is { } shift) step = step with { Why = [step.Why[0], shift, .. step.Why.Skip(1)] };
+        foreach (var lags in belief.Track.Lagging)
+        {
+            step = First(step, LaggingSide.Say(lags, belief.Track.Unit), false);
+            if (h.Do is HeightDo.Screw or HeightDo.Gauge) step = step with { Say = $"{LaggingSide.First(lags)} {step.Say}" };
+        }
         return new StepAdvice(step)
         {
-            Rules = [.. HeightSpeech.Rules(h.Why), .. h.Do == HeightDo.Done ? (Rule[])[HeightRules.Nip] : []],
+            Rules = [.. belief.Track.Lagging.Count > 0 ? (Rule[])[HeightRules.Follows] : [], .. HeightSpeech.Rules(h.Why), .. h.Do == HeightDo.Done ? (Rule[])[HeightRules.Nip] : []],
             Alternatives = h.Do is HeightDo.Gauge or HeightDo.Screw && h.Within > 0
                 ? [new Alternative(new AdviceStep("mow"), $"leave it as it stands: {StepSpeech.InHundred(h.Within)} that both sides are within {HeightSpeech.Mm(aim.TolMm)}", null, null)]
                 : [],
         };
     }
+
+    /// <summary>The step with something said before all else.</summary>
+    private static AdviceStep First(AdviceStep step, string said, bool aloud) => step with { Why = [said, .. step.Why], Say = aloud ? $"{said} {step.Say}" : step.Say };
 
     /// <summary>A step that was declined since anything was last read or turned is not asked for again: it is left as it stands.</summary>
     private static StepAdvice Leave(HeightAdvice h, HeightBelief belief, AimQuestion question, HeightAim aim)

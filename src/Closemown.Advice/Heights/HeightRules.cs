@@ -10,6 +10,10 @@ public static class HeightRules
 
     public static Rule Locked { get; } = new("read-tight", "Read with the nuts tight, always: tightening shifts the height.", Practice);
 
+    public static Rule ReadOnce { get; } = new("read-once-each-sitting", "A height of an earlier sitting is read once before it is believed.", Practice);
+
+    public static Rule Follows { get; } = new("side-that-does-not-follow", "A side that makes less than half of what its screw was turned, twice, has a fault: lock nut, thread, bracket or pin.", Practice);
+
     public static Rule Together { get; } = new("both-screws-together", "One screw moves both sides: the turns of both are solved together.", Ours);
 
     public static Rule FromBelow { get; } = new("come-up-to-it", "Until the lost motion of a screw is known well, come up to the height from below.", Practice);

@@ -5,11 +5,16 @@ namespace Closemown.Advice;
 /// <summary>Steps and reasons of setting the height, as a person would say them; {mm:…} stands for a height in the person's own units.</summary>
 public static class HeightSpeech
 {
-    public static string Do(HeightDo what, ScrewTurns turns, bool comesUpNext, int? flats) => what switch
+    /// <param name="what">What to do.</param>
+    /// <param name="turns">Turns of the screws.</param>
+    /// <param name="comesUpNext">Whether a further turn comes up to the height.</param>
+    /// <param name="flats">Flats of the nut; null where they were not told.</param>
+    /// <param name="loose">Whether the nuts are loose already.</param>
+    public static string Do(HeightDo what, ScrewTurns turns, bool comesUpNext, int? flats, bool loose = false) => what switch
     {
         HeightDo.Gauge => "Read the bench height left and right: nuts tight, rollers clean, bar square and hooked on the cutting edge, the same distance in at both ends.",
-        HeightDo.Screw => TurnSpeech.Both(turns.Left, turns.Right, flats) + (comesUpNext ? " That is below on purpose: the next turn comes up to it." : ""),
-        HeightDo.Lock => "Tighten both height nuts.",
+        HeightDo.Screw => $"{(loose ? NutSpeech.StillSlack : NutSpeech.Slacken)} " + TurnSpeech.Both(turns.Left, turns.Right, flats) + (comesUpNext ? " That is below on purpose: the next turn comes up to it." : ""),
+        HeightDo.Lock => NutSpeech.Tighten,
         HeightDo.Done => "The height is set: tight as it stands, leave it.",
         _ => throw new ArgumentOutOfRangeException(nameof(what), what, "not a step"),
     };
@@ -18,6 +23,7 @@ public static class HeightSpeech
     {
         HeightWhy.Unread => "Its height is not known: nothing was read yet, or too much has happened since.",
         HeightWhy.OddReading => "The last reading is not like this mower: another one tells whether it was the reading or a side that moved.",
+        HeightWhy.SetEarlier => "It was set in an earlier sitting: knocks and mowing may have moved it since, so it is read once before it is believed.",
         HeightWhy.NutsLoose => "The nuts are loose. Tightening shifts the height a little, so only what is read with tight nuts counts.",
         HeightWhy.Off => $"A side is off by more than is uncertain about it: {StepSpeech.InHundred(within)} that both are within {Mm(aim.TolMm)}.",
         HeightWhy.DownToComeUp => "A screw that changes direction loses some of its turn, and how much is not well known here: down past the height and up again, the loss drops out.",
@@ -47,6 +53,13 @@ public static class HeightSpeech
             yield return $"At that height the {{bedknife}} would rather drag on the turf than clear it: with this lip and this sink it needs about {Mm(lowest.Mean)}.";
     }
 
+    /// <summary>Sides that do not follow their screws, in sentences.</summary>
+    public static IEnumerable<string> NotFollowing(HeightTrack track)
+    {
+        ArgumentNullException.ThrowIfNull(track);
+        return track.Lagging.Select(l => LaggingSide.Say(l, track.Unit));
+    }
+
     /// <summary>A part of what is not known of the cut, in words.</summary>
     public static string Driver(string what) => what switch { "bench" => "the bench height", "grain" => "the grain of the day", "sink" => "how far it sinks", "season" => "the season", "gauge zero" => "the gauge's zero", "wetness" => "how wet it is", "softness" => "how soft it is", _ => $"the {what}" };
 
@@ -62,6 +75,7 @@ public static class HeightSpeech
         HeightWhy.Off => [HeightRules.Together],
         HeightWhy.DownToComeUp => [HeightRules.FromBelow, HeightRules.Together],
         HeightWhy.OddReading => [Advice.Rules.Odd],
+        HeightWhy.SetEarlier => [HeightRules.ReadOnce],
         _ => [HeightRules.Locked],
     };
 }

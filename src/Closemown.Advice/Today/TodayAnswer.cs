@@ -9,6 +9,9 @@ namespace Closemown.Advice;
 /// <param name="Odd">What is unusual.</param>
 public sealed record TodayAnswer(IReadOnlyList<TodayTask> Tasks, IReadOnlyList<(string Unit, StepAdvice Advice)> Steps, IReadOnlyList<AreaPlan> Plans, IReadOnlyList<TodayOdd> Odd)
 {
+    /// <summary>When it is asked.</summary>
+    public DateTimeOffset At { get; init; }
+
     /// <summary>Looks at everything.</summary>
     /// <param name="desk">The entries.</param>
     /// <param name="settings">What things are worth.</param>
@@ -19,7 +22,7 @@ public sealed record TodayAnswer(IReadOnlyList<TodayTask> Tasks, IReadOnlyList<(
         ArgumentNullException.ThrowIfNull(settings);
         List<(string, StepAdvice)> steps = [.. desk.Units.Select(u => (u, Planner.Next(desk, new NextQuestion(u, now, PriceOfMinute: settings.PriceOfMinute), settings)))];
         List<AreaPlan> plans = [.. TurfToday.All(desk, now)];
-        return new(TodayOrder.Of(desk, steps, plans, now), steps, plans, TodayOdd.Of(desk, plans, now));
+        return new(TodayOrder.Of(desk, steps, plans, now), steps, plans, TodayOdd.Of(desk, plans, now)) { At = now };
     }
 
     /// <summary>In the shape of the contract.</summary>
@@ -37,8 +40,8 @@ public sealed record TodayAnswer(IReadOnlyList<TodayTask> Tasks, IReadOnlyList<(
             ["height"] = new JsonArray([.. desk.Units.Where(u => desk.HeightTrack(u).Readings > 0).Select(u => (JsonNode)new JsonObject
             {
                 ["unit"] = u,
-                ["benchMm"] = new JsonObject { ["left"] = StepJson.Q(desk.Height(u).BenchMm(0)), ["right"] = StepJson.Q(desk.Height(u).BenchMm(1)) },
-                ["cutMm"] = StepJson.Q(desk.Height(u).CutMm()),
+                ["benchMm"] = new JsonObject { ["left"] = StepJson.Q(desk.Height(u, At).BenchMm(0)), ["right"] = StepJson.Q(desk.Height(u, At).BenchMm(1)) },
+                ["cutMm"] = StepJson.Q(desk.Height(u, At).CutMm()),
             })]),
             ["unusual"] = new JsonArray([.. Odd.Select(o => (JsonNode)Unusual(desk, phrasing, o))]),
         };

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Text.Json.Nodes;
+using Closemown.Advice;
 using Closemown.Height;
 
 namespace Closemown.Cli;
@@ -46,7 +47,7 @@ internal sealed class HeightCommand : CliCommand
     /// <summary>Drawing, table, and sentences.</summary>
     public static void Tell(Call call, OpenBook open, string unit, string? area, double? benchMm, double? cutMm, bool wet, bool draw)
     {
-        var (belief, screen, style) = (open.Desk.Height(unit), call.Screen, call.Style);
+        var (belief, screen, style) = (open.Desk.Height(unit, open.Talk.AskedAt), call.Screen, call.Style);
         var text = new HeightText(belief, area, wet, style, screen.Width);
         void Say(IEnumerable<string> sentences)
         {
@@ -67,6 +68,7 @@ internal sealed class HeightCommand : CliCommand
         foreach (var line in text.Table()) screen.Line(line);
         screen.Line();
         Say(text.Cut(benchMm));
+        Say(HeightSpeech.NotFollowing(belief.Track).Select(open.Words(unit, style).Say));
         if (belief.Track.Loose) Say(["The nuts are loose since the last turn: tighten them and read again (closemown add locked, then closemown add gauge LEFT RIGHT)."]);
     }
 }

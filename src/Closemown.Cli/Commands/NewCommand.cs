@@ -15,6 +15,7 @@ internal sealed class NewCommand : CliCommand
         Field("--step", "adjusterStep", "click|flat|notch", "What is one step of the adjuster: click, flat or notch?"),
         Field("--click", "clickUm", "LENGTH", "What does one step move the edge, like 18 um or 0.0007 in?"),
         Field("--in", "inTurns", "clockwise|anticlockwise", "Which way does an adjuster turn to come in: clockwise or anticlockwise?"),
+        Field("--flats", "screwFlats", "N", "How many flats a turn has the nut or head of a height screw, like 6?"),
         Field("--setting", "setting", "light-contact|clear", "How does its maker want it set: light-contact or clear?"),
         Field("--relief", "relief", "yes|no", "Have the blades a relief grind: yes or no?"),
         Field("--grits", "grits", "N,N", "Grits of lapping compound at hand, like 80,120?"),

@@ -52,7 +52,7 @@ internal sealed class TodayText(Call call, OpenBook open)
             var name = today.Steps.Count > 1 ? unit + ": " : "";
             if (open.Desk.HeightTrack(unit).Readings > 0)
             {
-                var (height, figures) = (open.Desk.Height(unit), new HeightFigures(style));
+                var (height, figures) = (open.Desk.Height(unit, open.Talk.AskedAt), new HeightFigures(style));
                 var cut = height.CutMm();
                 yield return $"{name}The height: bench {Word(WordKey.Left)} {figures.Number(height.BenchMm(0).Mean)}, {Word(WordKey.Right)} {figures.Whole(height.BenchMm(1).Mean)}; it cuts {figures.Whole(cut.Mean)}, 90 times in 100 {figures.Range(cut)}.";
             }

@@ -20,6 +20,22 @@ public sealed class HeightBelief
         Posterior = parts[0].Posterior;
         Parts = [.. parts.Select(p => (p.Last, p.Weight))];
         Last = GaussianMixture.Of(Parts);
+        ReadThisSitting = track.ReadThisSitting;
+    }
+
+    /// <summary>The same unit later, the sitting over: what may have knocked it since is counted.</summary>
+    private HeightBelief(HeightBelief before)
+    {
+        (Track, Posterior) = (before.Track, before.Posterior);
+        Parts = [.. before.Parts.Select(p => (Knocked(p.Belief), p.Weight))];
+        Last = GaussianMixture.Of(Parts);
+
+        static GaussianState Knocked(GaussianState g)
+        {
+            var pass = new ForwardPass(g);
+            HeightSteps.Knock().MoveForward(pass);
+            return pass.Current;
+        }
     }
 
     public HeightTrack Track { get; }
@@ -32,6 +48,13 @@ public sealed class HeightBelief
 
     /// <summary>The same, one for each scatter, with its weight.</summary>
     public IReadOnlyList<(GaussianState Belief, double Weight)> Parts { get; }
+
+    /// <summary>Whether both sides were read in the sitting at the bench that is on.</summary>
+    public bool ReadThisSitting { get; }
+
+    /// <summary>What is known of it at a time, nothing entered since: time passes for questions too. Within the sitting it is what it was.</summary>
+    /// <param name="now">When it is asked; the last entry's time or later.</param>
+    public HeightBelief At(DateTimeOffset now) => Track.SittingOver(now) ? new(this) : this;
 
     /// <summary>Estimates the unit's height.</summary>
     public static HeightBelief Of(HeightTrack track)

@@ -23,11 +23,13 @@ public sealed class HeightTrack
     private readonly Dictionary<int, double> overridden = [];
     private readonly List<Entry> study = [];
     private readonly MowingMemory mowings = new();
+    private readonly ScrewMoves moves = new();
     private readonly List<Entry> unitEntries = [];
     private RunningHeight running;
     private GaugeDoubt? doubt;
     private (Slack Left, Slack Right) slack = (Slack.Unknown, Slack.Unknown);
     private DateTimeOffset? lastBench;
+    private double? lastTold;                             // bench height last told with a mowing, until it is gauged or turned
     private bool knocked, cutRead, lockedRead, unlockedRead, told;
     private int step, since;                              // mowings since the season was last moved on
 
@@ -55,7 +57,21 @@ public sealed class HeightTrack
     /// <summary>Whether both sides were read since a screw was last turned.</summary>
     public bool ReadSinceTurn => readSince == 3;
 
-    private int readSince;
+    private int readSince, readSitting;
+
+    /// <summary>Whether both sides were read since the sitting at the bench began, and nothing has moved them unseen since.</summary>
+    public bool ReadThisSitting => readSitting == 3;
+
+    /// <summary>What was believed when it was read the time before the last, the screws not turned since; null where it was not.</summary>
+    internal GaussianState? ReadBefore { get; private set; }
+
+    private GaussianState? readLast;
+
+    /// <summary>Readings of a side since a screw was last turned, in order, mm.</summary>
+    public IReadOnlyList<double> ReadingsSinceTurn(int side) => moves.SinceTurn(side);
+
+    /// <summary>The sides that made less than half of what was turned, twice in a row.</summary>
+    public IReadOnlyList<SideLags> Lagging => moves.Lagging(Unit);
 
     /// <summary>Whether screws were ever turned in this record.</summary>
     public bool EverTurned { get; private set; }
@@ -137,13 +153,13 @@ public sealed class HeightTrack
                 Bench(e);
                 return Gauge(e);
             case "strike":
-                Move(HeightSteps.Strike());
+                Elsewhere(HeightSteps.Strike());
                 break;
             case "grind" when e.Word("what") != "reel":
-                Move(HeightSteps.Grind());
+                Elsewhere(HeightSteps.Grind());
                 break;
             case "rebuild":
-                Move(HeightSteps.Rebuild());
+                Elsewhere(HeightSteps.Rebuild(), repaired: true);
                 slack = (Slack.Unknown, Slack.Unknown);
                 break;
         }
@@ -210,17 +226,36 @@ public sealed class HeightTrack
     /// <summary>A copy of the running belief to look ahead with.</summary>
     internal ForwardPass Ahead() => new(running.Current);
 
+    /// <summary>Whether the sitting at the bench has ended by a time without an entry that counted its knocks.</summary>
+    internal bool SittingOver(DateTimeOffset at) => lastBench is { } before && !knocked && (at - before).TotalHours > SittingHours;
+
     private void Bench(Entry e)
     {
-        if (lastBench is { } before && !knocked && (e.At - before).TotalHours > SittingHours) Move(HeightSteps.Knock());
+        if (SittingOver(e.At)) Unseen(HeightSteps.Knock());
         (lastBench, knocked) = (e.At, false);
+    }
+
+    /// <summary>Something moves it that nobody measured: what was read before is of another day.</summary>
+    private void Unseen(HeightStep s)
+    {
+        Move(s);
+        readSitting = 0;
+    }
+
+    private void Elsewhere(HeightStep s, bool repaired = false)
+    {
+        Unseen(s);
+        moves.Elsewhere(repaired);
+        ReadBefore = readLast = null;
     }
 
     private void Turn(ScrewTurns turns)
     {
         if (turns is { Left: 0, Right: 0 }) return;
+        moves.Turned(turns, Unit);
+        ReadBefore = readLast = null;
         Move(HeightSteps.Turn(turns, slack, running.Current, out slack));
-        (Loose, EverTurned, readSince, told) = (true, true, 0, false);
+        (Loose, EverTurned, readSince, told, lastTold) = (true, true, 0, false, null);
     }
 
     private void Tighten()
@@ -248,9 +283,14 @@ public sealed class HeightTrack
         var at = reads.Select(r => (Station: r.Station == 0 ? Stations.Left : Stations.Right, P: running.Surprise(r))).ToList();
         foreach (var (_, p) in at) Score.Add(p);
         Observe(reads, [.. at.Select(a => a.P)]);
+        (ReadBefore, readLast) = (readLast, running.Current.Copy());
         Readings += reads.Count;
-        foreach (var r in reads) readSince |= 1 << r.Station;
-        told = true;
+        foreach (var r in reads)
+        {
+            (readSince, readSitting) = (readSince | (1 << r.Station), readSitting | (1 << r.Station));
+            moves.Read(r.Station, r.Low + (locked ? 0 : running.Current.Mean[HeightLayout.StateSize + HeightLayout.Lock + r.Station]), locked);
+        }
+        (told, lastTold) = (true, null);
         return new(at, Surprise.OfSeveral([.. at.Select(a => a.P)]));
     }
 
@@ -307,16 +347,26 @@ public sealed class HeightTrack
         since++;
         if (lastBench is not null && !knocked)
         {
-            Move(Later(HeightSteps.Knock()));
+            Unseen(Later(HeightSteps.Knock()));
             knocked = true;
         }
         // So many mowings whose cut nobody read make a step of their own: one for each would only lengthen the chain.
         if (cutRead && since >= UnreadMowings) Move(Later(new HeightStep()));
-        if (told || e.Number("benchMm") is not { } mm) return;
-        // Nothing was gauged since the screws were turned: what the person says it stood at is a rough reading of both sides.
-        var read = new HeightReading([Term.State(0, HeightLayout.Left, 0.5), Term.State(0, HeightLayout.Right, 0.5)], mm, mm, HeightDefaults.ToldBenchSdMm, -1, -1);
-        Plain(read);
-        told = true;
+        if (e.Number("benchMm") is { } mm) ToldBench(mm);
+    }
+
+    /// <summary>What a person says it stood at on the bench.</summary>
+    private void ToldBench(double mm)
+    {
+        if (ToldSetting.IsNew(mm, lastTold, Readings > 0 || lastTold is not null, BenchNowMm))
+        {
+            // Set to it, whether or not the turns were written down: what was read before is of another setting, and its slack with it.
+            Elsewhere(ToldSetting.Step(mm));
+            (slack, Loose, doubt, readSince) = ((Slack.Unknown, Slack.Unknown), false, null, 0);
+        }
+        // Not gauged since the screws were turned: a rough reading of both sides.
+        else if (!told) Plain(new([Term.State(0, HeightLayout.Left, 0.5), Term.State(0, HeightLayout.Right, 0.5)], mm, mm, HeightDefaults.ToldBenchSdMm, -1, -1));
+        (told, lastTold) = (true, mm);
     }
 
     /// <summary>A step to which the mowings since the last one are laid.</summary>

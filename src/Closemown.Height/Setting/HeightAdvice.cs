@@ -25,6 +25,9 @@ public enum HeightWhy
     /// <summary>A reading did not fit; another one tells which it was.</summary>
     OddReading,
 
+    /// <summary>It was set or read in an earlier sitting: it is read once before it is believed.</summary>
+    SetEarlier,
+
     /// <summary>Nuts are loose, and only a reading with tight nuts counts.</summary>
     NutsLoose,
 

@@ -53,14 +53,26 @@ public static class HeightPlan
         }
         if (unread) return Plain(HeightDo.Gauge, HeightWhy.Unread);
         if (track.InDoubt) return Plain(HeightDo.Gauge, HeightWhy.OddReading);
-        if (within >= aim.Probability) return Plain(HeightDo.Done, HeightWhy.Sure);
-        if (Math.Max(offLeft, offRight) > OffSpreads)
+        if (within >= aim.Probability) return Enough(HeightWhy.Sure);
+        // Of an earlier sitting, only what is clearly off is turned unread.
+        if (Math.Max(offLeft, offRight) > (belief.ReadThisSitting ? OffSpreads : Patient))
         {
             var turns = ScrewChoice.Of(belief.Last, track.ScrewSlack, aim, out var round);
+            // A turn for one reading would undo a good setting: another tells first.
+            if (turns is not { Left: 0, Right: 0 } && OneOdd()) return Plain(HeightDo.Gauge, HeightWhy.OddReading);
             // A turn too small to gain anything spoils what is known by the hand and the nuts: there a reading tells more.
             if (turns is not { Left: 0, Right: 0 } && (round || Math.Max(offLeft, offRight) > Patient || Screw(turns, false).WithinAfter > within + Gain)) return Screw(turns, round);
         }
-        return ReadingMatters() ? Plain(HeightDo.Gauge, HeightWhy.NotSureYet) : Plain(HeightDo.Done, HeightWhy.AsNearAsCanBe);
+        return ReadingMatters() ? Plain(HeightDo.Gauge, belief.Track.ReadSinceTurn && !belief.ReadThisSitting ? HeightWhy.SetEarlier : HeightWhy.NotSureYet) : Enough(HeightWhy.AsNearAsCanBe);
+
+        // Whatever is reckoned of it, a height of an earlier sitting is read once before it is called set (common practice, no source).
+        HeightAdvice Enough(HeightWhy why) => belief.ReadThisSitting ? Plain(HeightDo.Done, why) : Plain(HeightDo.Gauge, HeightWhy.SetEarlier);
+
+        // A setting that was called good when it was read before, and a reading that alone says otherwise.
+        bool OneOdd() => track.ReadBefore is { } good && BoxProbability.Of(good, aim.Bench, aim.TolMm) >= aim.Probability
+            && (Out(0, aim.Bench.LeftMm) || Out(1, aim.Bench.RightMm));
+
+        bool Out(int side, double wanted) => track.ReadingsSinceTurn(side) is { Count: > 0 } reads && Math.Abs(reads[^1] - wanted) > aim.TolMm;
 
         HeightAdvice Screw(ScrewTurns turns, bool round)
         {

@@ -18,7 +18,10 @@ internal sealed record CutSeason(IReadOnlyList<HeightSaid> Said, IReadOnlyList<(
     private const double ChangeTurns = 0.4;
 
     /// <summary>What is meant by the truth: the asked bench height, as the gauge reads it, less gauge zero and less the sink at the next mowing, wet or dry as that one is; the grain of a single day is no part of the mean.</summary>
-    public static CutSeason Of(int seed, int[] after)
+    /// <param name="seed">Unit and turf.</param>
+    /// <param name="after">After how many mowings it is asked.</param>
+    /// <param name="told">Whether what the gauge reads is only told with the mowing, to 0.05 mm, and neither readings nor turns are written down.</param>
+    public static CutSeason Of(int seed, int[] after, bool told)
     {
         var unit = new BenchUnit(ScrewMake.Of(seed));
         var bench = new HeightWork(unit);
@@ -37,13 +40,18 @@ internal sealed record CutSeason(IReadOnlyList<HeightSaid> Said, IReadOnlyList<(
                 var turns = k % (2 * ChangesEach) == 0 ? -ChangeTurns : ChangeTurns;
                 bench.Turn(turns, turns);
                 bench.Tighten();
-                Write("screw", new() { ["leftTurns"] = turns, ["rightTurns"] = turns });
-                Write("locked", []);
+                if (!told)
+                {
+                    Write("screw", new() { ["leftTurns"] = turns, ["rightTurns"] = turns });
+                    Write("locked", []);
+                }
             }
             var (left, right) = bench.Read();
-            Write("gauge", new() { ["leftMm"] = left, ["rightMm"] = right });
+            if (!told) Write("gauge", new() { ["leftMm"] = left, ["rightMm"] = right });
             Write("look", new() { ["area"] = "green", ["wet"] = turf.Wet(k) });
-            Write("mow", new() { ["hours"] = 0.5, ["area"] = "green" });
+            var mow = new JsonObject { ["hours"] = 0.5, ["area"] = "green" };
+            if (told) mow["benchMm"] = Math.Round(20 * ((left + right) / 2)) / 20;
+            Write("mow", mow);
             var cut = ((unit.TrueMm(0) + unit.TrueMm(1)) / 2) - unit.Make.GaugeZeroMm - turf.MeanSinkMm(k) + turf.Grain(k);
             var spots = turf.Spots(k, cut, Spots);
             var read = new JsonObject { ["area"] = "green", ["mm"] = new JsonArray([.. spots.Select(s => (JsonNode)s)]), ["stepMm"] = turf.StepMm, ["when"] = "after", ["how"] = turf.StepMm < 0.3 ? "prism" : "ruler" };

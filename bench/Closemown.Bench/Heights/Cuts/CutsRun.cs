@@ -7,16 +7,17 @@ internal static class CutsRun
 {
     private static readonly int[] After = [1, 3, 5, 10];
 
-    /// <summary>Options: --units N, --first SEED, --jobs N.</summary>
+    /// <summary>Options: --units N, --first SEED, --jobs N, --variant told (bench heights told with the mowings only).</summary>
     public static int Print(string[] args)
     {
         var o = new Options(args);
         var seeds = o.Seeds(60);
-        Console.WriteLine($"{seeds.Length} units on a turf each from {seeds[0]}, a pair of gauge readings before each mowing, five spots after it");
+        var told = o.Word("--variant") == "told";
+        Console.WriteLine($"{seeds.Length} units on a turf each from {seeds[0]}, {(told ? "the bench height told with each mowing" : "a pair of gauge readings before each mowing")}, five spots after it");
         Console.WriteLine("a simulator of our own with invented units, no field trial");
         Console.WriteLine();
         var all = new CutSeason[seeds.Length];
-        HeightsRun.Each(seeds.Length, o.Jobs, i => all[i] = CutSeason.Of(seeds[i], After));
+        HeightsRun.Each(seeds.Length, o.Jobs, i => all[i] = CutSeason.Of(seeds[i], After, told));
 
         var lines = new List<string[]> { ([.. After.Select(k => $"after {k}").Prepend("mean cut at a bench height, error in mm RMS")]) };
         lines.Add(["plain mean", .. After.Select(k => Rms([.. all.Select(s => s.PlainMm.Single(p => p.Mowings == k).Mm)]))]);
