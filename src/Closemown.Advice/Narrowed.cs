@@ -40,7 +40,7 @@ internal sealed record Narrowed(Rule Rule, Func<SteelAction, bool> Actions, bool
     }
 
     /// <summary>Whether it cuts the strip at all three places as it was found, and the last swath did not speak against it. What was changed in this sitting is set as well as it can be.</summary>
-    public static bool Cuts(BenchCase c) => c.Sitting.Open && c.Signs is { CutsEverywhere: true, Changed: false } && !c.Memory.FeelWanted && c.Signs.Swath is null or 0;
+    public static bool Cuts(BenchCase c) => c.Sitting.Open && c.Signs is { CutsEverywhere: true, Turned: false } && !c.Memory.FeelWanted && c.Signs.Swath is null or 0;
 
     private static bool Presses(BenchCase c) =>
         BenchCase.Ends.Any(s => c.Memory.Touched(s) && c.Belief.ClearanceUm(s).Below(c.Track.Unit.BandUm.Low) > PressesLikely);

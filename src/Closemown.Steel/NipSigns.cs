@@ -40,6 +40,9 @@ public sealed class NipSigns
     /// <summary>Whether anything was turned, lapped or ground since the last mowing.</summary>
     public bool Changed { get; private set; }
 
+    /// <summary>Whether an adjuster was turned or it was lapped since the last mowing.</summary>
+    public bool Turned { get; private set; }
+
     /// <summary>Whether the strip was fed in at all three stations since the last change.</summary>
     public bool StripFed => fed[0] && fed[1] && fed[2];
 
@@ -153,6 +156,7 @@ public sealed class NipSigns
     private void Change(Entry e, BenchMemory before)
     {
         Changed = true;
+        Turned |= e.Is("clicks") || e.Is("square-up") || e.Is("lap");
         Array.Fill(fed, false);
         last.Clear();
         (OtherChecks, FurtherChecks, Opposite) = (0, 0, null);
@@ -162,6 +166,7 @@ public sealed class NipSigns
 
     private void Mown()
     {
+        Turned = false;
         (Changed, Hot, Opposite, OtherChecks, FurtherChecks, BackedOff, FoldsFar, Swath) = (false, null, null, 0, 0, false, false, null);
         Array.Fill(fed, false);
         last.Clear();

@@ -170,7 +170,7 @@ public sealed class AddFormsTests
     [InlineData("weather 4 15 3", "rain 3")]
     [InlineData("away", "closemown add wish 5mm tue fri")]
     [InlineData("match 2026-06-09", "wish match")]
-    [InlineData("measure 5", "--note")]
+    [InlineData("photo 5", "--note")]
     [InlineData("screw 1/4", "screw 1/4 1/4")]
     [InlineData("work brish", "Did you mean \"brush\"?")]
     [InlineData("mow 20min by=alma", "--by")]

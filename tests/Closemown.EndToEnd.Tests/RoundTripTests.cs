@@ -10,6 +10,7 @@ public sealed class RoundTripTests
     {
         using var bench = new Bench();
         Assert.Equal(0, bench.Run("new", "--unit", "mower", "--blades", "10", "--strip", "80 gsm", "--at", "2026-05-01T09:00Z").Exit);
+        Assert.Equal(0, bench.Run("add", "fit", "none", "none", "tight", "free", "straight", "--at", "2026-05-01T09:05Z").Exit);
         Assert.Equal("Taken: paper-cut: left cuts.\n", bench.Run("add", "paper-cut", "left=cuts", "--at", "2026-05-01T09:10Z").Out);
         Assert.Equal("Taken: paper-cut: center cuts.\n", bench.Run("add", "paper-cut", "-", "cuts", "-", "--at", "2026-05-01T09:11Z").Out);
         Assert.Equal("Taken: paper-cut: right folds.\n", bench.Run("add", "paper-cut", "right=folds", "--at", "2026-05-01T09:12Z").Out);

@@ -9,10 +9,10 @@ namespace Closemown.Web;
 /// <param name="MostAnAddress">Of one address; <see cref="int.MaxValue"/> where all come from one.</param>
 internal sealed record DoorRoom(int Most, int MostAnAddress);
 
-/// <summary>Keeps a door from being filled: where there is no room, the connection that has been quiet the longest makes way for the new one.</summary>
+/// <summary>Keeps a door from being filled: where there is no room, the connection that has been quiet the longest makes way for the new one; first those that never asked for anything.</summary>
 /// <remarks>
 /// A connection is quiet while none of its requests is being answered: idle, with half a header, or still agreeing on keys. Whoever fills a door
-/// with such connections drops their own. Where all are busy, one that has been so for longer than any page takes makes way; else the new one is refused.
+/// with such connections drops their own, and not one that somebody keeps open between two pages. Where all are busy, one that has been so for longer than any page takes makes way; else the new one is refused.
 /// </remarks>
 internal sealed class DoorKeeper(DoorRoom room, TimeProvider time)
 {
@@ -84,7 +84,8 @@ internal sealed class DoorKeeper(DoorRoom room, TimeProvider time)
     private Caller? Leaves(List<Caller> among)
     {
         var now = time.GetTimestamp();
-        return among.Where(c => !c.Busy).MinBy(c => c.Since)
+        return among.Where(c => !c.Busy && !c.Served).MinBy(c => c.Since)
+            ?? among.Where(c => !c.Busy).MinBy(c => c.Since)
             ?? among.Where(c => time.GetElapsedTime(c.Since, now) > LongRequest).MinBy(c => c.Since);
     }
 }
@@ -93,12 +94,16 @@ internal sealed class DoorKeeper(DoorRoom room, TimeProvider time)
 internal sealed class Caller(ConnectionContext connection, IPAddress? address, TimeProvider time)
 {
     private int requests;
+    private bool served;
     private long since = time.GetTimestamp();
 
     public IPAddress? Address { get; } = address;
 
     /// <summary>Whether a request of it is being answered.</summary>
     public bool Busy => Volatile.Read(ref requests) > 0;
+
+    /// <summary>Whether a request of it was ever answered.</summary>
+    public bool Served => Volatile.Read(ref served);
 
     /// <summary>When it last began to be quiet or busy, in the clock's ticks.</summary>
     public long Since => Volatile.Read(ref since);
@@ -123,6 +128,7 @@ internal sealed class Caller(ConnectionContext connection, IPAddress? address, T
 
     private void Turn(int by)
     {
+        if (by < 0) Volatile.Write(ref served, true);
         var now = Interlocked.Add(ref requests, by);
         if (now == 0 || (by > 0 && now == 1)) Volatile.Write(ref since, time.GetTimestamp());
     }

@@ -31,6 +31,22 @@ public sealed class StationFileTests
         end data
         """;
 
+    [Theory]
+    [InlineData("Conventions,G,BADC-CSV\ndata\nob_end_time\n0001-1-1\n")]
+    [InlineData("\"STATION\",\"DATE\",\"PRCP\"\ns,0001-1-1T0+,2\n")]
+    [InlineData("\"STATION\",\"DATE\",\"PRCP\"\ns,9999-12-31T0+,2\n")]
+    public void A_day_before_any_station_or_far_ahead_is_no_day(string file)
+    {
+        try
+        {
+            Assert.Empty(Days(Read(file)));
+        }
+        catch (WeatherException e)
+        {
+            Assert.NotEmpty(e.Message);                    // nothing that could be read is left
+        }
+    }
+
     [Fact]
     public void A_summary_of_the_day_comes_in_fahrenheit_knots_and_inches()
     {

@@ -47,6 +47,28 @@ public sealed class DoorTests
     }
 
     [Fact]
+    public async Task F11_A_connection_kept_between_two_pages_does_not_make_way_for_half_open_ones()
+    {
+        await using var bench = await ServerBench.Start(Fast);
+        var port = new Uri(bench.Server.Address).Port;
+        using var kept = await Begin(new Uri(bench.Server.Address), "");
+        kept.ReceiveTimeout = 10_000;
+        var ask = Encoding.ASCII.GetBytes($"GET /health HTTP/1.1\r\nHost: 127.0.0.1:{port}\r\n\r\n");
+        async Task<string> Asked()
+        {
+            await kept.SendAsync(ask, Stop);
+            var answer = await Task.Run(() => Read(kept), Stop);
+            for (; kept.Available > 0; await Task.Delay(100, Stop)) answer += Read(kept);
+            return answer;
+        }
+        Assert.StartsWith("HTTP/1.1 200", await Asked(), StringComparison.Ordinal);
+        var held = await Many(400, bench.Server.Address, "GET / HT");
+        // Something of the first answer may have come late.
+        Assert.Contains("HTTP/1.1 200", await Asked(), StringComparison.Ordinal);
+        Close(held);
+    }
+
+    [Fact]
     public async Task F11_Bodies_that_stop_hold_no_thread_and_delay_nobody()
     {
         await using var bench = await ServerBench.Start(Fast);
