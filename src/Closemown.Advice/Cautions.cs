@@ -30,7 +30,7 @@ public static class Cautions
         if (step is not ("wait" or "strip") && First("fit", "clicks", "square-up", "lap", "stone", "grind", "rebuild", "screw", "locked", "service"))
         {
             cautions.Add(Hands);
-            cautions.Add(Tip);
+            if (sitting.Entries.Count == 0) cautions.Add(Tip);
         }
         if (memory.Upset is { } u && u.Is("strike") && First("fit", "contact", "paper-cut")) cautions.Add(Strike);
         if (step is "contact" or "clicks" or "square-up" or "lap" && First("contact", "clicks", "square-up", "lap")) cautions.Add(Brake);
