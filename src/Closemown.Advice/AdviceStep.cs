@@ -16,7 +16,7 @@ public sealed record AdviceStep(string Do)
 
     public double? RightTurns { get; init; }
 
-    /// <summary>Minutes of lapping; for <c>lap</c>.</summary>
+    /// <summary>Minutes of lapping, or of waiting; for <c>lap</c> and <c>wait</c>.</summary>
     public double? LapMinutes { get; init; }
 
     public double? Grit { get; init; }

@@ -27,7 +27,7 @@ public static class Cautions
             return cautions;
         }
         // Nobody knows which advice was read: it is shown until something was done, so that it also stands before the first step after readings.
-        if (step is not ("wait" or "strip") && First("fit", "clicks", "square-up", "lap", "stone", "grind", "rebuild", "screw", "locked", "service"))
+        if (step is not ("wait" or "strip") && First("clicks", "square-up", "lap", "stone", "grind", "rebuild", "screw", "locked", "service"))
         {
             cautions.Add(Hands);
             if (sitting.Entries.Count == 0) cautions.Add(Tip);

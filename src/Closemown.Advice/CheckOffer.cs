@@ -36,6 +36,8 @@ internal sealed record CheckOffer(string Kind, int[] At, string? With = null, in
         if (without.HasFlag(Ablation.Contact)) offers.RemoveAll(o => o.Kind == "contact");
         // Felt or fed again a minute later with nothing changed, it would tell almost nothing (common practice, no source).
         offers.RemoveAll(o => o.At.Any(s => sitting.Done(o.Kind, s) > 0) || (o.With is not null && o.WithAt!.Any(s => sitting.Done(o.With, s) > 0)));
+        // A torch sees the edge alone, which no adjuster moves.
+        if (sitting.Since("torch", "lap", "stone", "grind", "rebuild")) offers.RemoveAll(o => o.Kind == "torch");
         // Who turns the reel feels both ends: one alone only where the other was felt already.
         offers.RemoveAll(o => o.Kind == "contact" && o.At is [var s and (0 or 2)] && sitting.Done("contact", 2 - s) == 0);
         return offers;

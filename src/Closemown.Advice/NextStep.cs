@@ -62,7 +62,7 @@ public sealed class NextStep
 
     private StepAdvice FeelFirst(Ranking ranking, List<RankedCheck> offers) =>
         Advise(Ask("contact", Unfelt() is { Length: > 0 } unfelt ? unfelt : BenchCase.Ends, [memory.HeightSet is null ? "Something was changed since both ends were last felt."
-            : $"The height was set or read since the nip was last checked: a gauge hooked on the {{bedknife}} or the nuts can move the {{gap}}, on this mower by about {StepSpeech.Um(track.HeightShiftUm)} either way.", .. Reasons.Of(belief, sitting)]), ranking, [memory.HeightSet is null ? Rules.Feel : HeightRules.Nip], offers);
+            : $"The height was set or read since the nip was last checked: a gauge hooked on the {{bedknife}} or the nuts can move the {{gap}}, on this mower by about {StepSpeech.Um(track.HeightShiftUm)} either way.", .. Reasons.Of(belief)]), ranking, [memory.HeightSet is null ? Rules.Feel : HeightRules.Nip], offers);
 
     private int[] Unfelt() => [.. BenchCase.Ends.Where(s => sitting.Done("contact", s) == 0)];
 
@@ -71,8 +71,8 @@ public sealed class NextStep
         var o = check.Offer;
         var why = new List<string>();
         if (forced) why.Add("Nothing was checked in this sitting yet.");
-        else why.Add($"It is expected to save {Phrasing.Number(check.Gain, "0.#")} minutes' worth of torn leaf, pressing or work, for {Phrasing.Number(o.Minutes(set), "0.#")} minutes of yours.");
-        why.AddRange(Reasons.Of(belief, sitting));
+        else why.Add("What it shows decides what is done next.");
+        why.AddRange(Reasons.Of(belief));
         var step = Ask(o.Kind, o.At, why);
         if (o.With is not null) step = step with { Then = [Ask(o.With, o.WithAt!, []) with { Cautions = [] }] };
         return Advise(step, ranking, forced ? [Rules.CheckFirst, Rules.Worth] : [Rules.Worth], offers);
@@ -83,7 +83,7 @@ public sealed class NextStep
         if (memory.FeelWanted) return FeelFirst(ranking, offers);
         if (HollowMiddle.BeforeMowing(c) is { } look) return Advise(look, null, [Rules.Hollow]);
         if (c.Signs.Changed && c.OwnsStrip && !c.Signs.StripFed && !c.WasDeclined("paper-cut"))
-            return Advise(Ask("paper-cut", [.. BenchCase.All.Where(s => !c.Signs.Fed(s))], ["It was turned or lapped since the strip was last fed in everywhere: the strip comes last.", .. Reasons.Of(belief, sitting)]), ranking, [Rules.StripLast], offers);
+            return Advise(Ask("paper-cut", [.. BenchCase.All.Where(s => !c.Signs.Fed(s))], ["It was turned or lapped since the strip was last fed in everywhere: the strip comes last.", .. Reasons.Of(belief)]), ranking, [Rules.StripLast], offers);
         var mowings = BenchForecast.Mowings(set, ranking);
         var days = mowings is { } m && memory.UsualDays is { } d ? m * d : (double?)null;
         var due = mowings is null ? "The bench is not due within a hundred such mowings"
@@ -97,7 +97,7 @@ public sealed class NextStep
             Expect = expect,
             BenchInMowings = mowings,
             BenchInDays = days,
-            Why = [$"{StepSpeech.InHundred(expect.InTolerance)} that the {{gap}} is in tolerance everywhere; about {StepSpeech.InHundred(expect.CleanShare)} leaves cut clean.", .. Reasons.Of(belief, sitting)],
+            Why = [.. rules.Select(r => r.Text), .. Reasons.Of(belief)],
             Cautions = Cautions.For("mow", memory, sitting),
         };
         return Advise(step, ranking, [.. rules, Rules.Loss], offers) with { ExpectedLoss = leave };
@@ -113,10 +113,8 @@ public sealed class NextStep
         if (Math.Abs(a.Left - a.Right) > 1 || !Candidates.MayDiffer(belief)) rules.Add(Rules.Cone);
         if (a.LapMinutes > 0) rules.Add(Rules.LapEdge);
         if (a.Do is "stone" or "grind" or "repair") rules.Add(Rules.LapInVain);
-        var why = Reasons.Of(belief, sitting);
-        var leave = ranking.Actions.FirstOrDefault(r => r.Action.Do == "leave");
+        var why = Reasons.Of(belief);
         if (narrowed.Count > 0) why.Insert(0, narrowed[0].Text);
-        else if (leave is not null) why.Insert(0, $"Left as it is, the next mowing would cost about {leave.Loss:0} minutes' worth; with this about {best.Loss:0}, its own minutes counted.");
         var first = plan[0] with { Why = why, Then = [.. plan.Skip(1)] };
         return Advise(first, ranking, rules, offers) with { ExpectedLoss = best.Loss };
     }

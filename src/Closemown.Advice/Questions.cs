@@ -83,7 +83,7 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
             fault = HeightPlanner.OutOfReach(desk, wanted);
             if (fault is not null || !Flag(question, "ahead", out var whole, out fault)) return null;
             var set = write.Of(HeightPlanner.Next(desk, wanted));
-            if (FirstMowing.Of(desk, wanted) is { } first) set["firstMowing"] = first.Json();
+            if (FirstMowing.Of(desk, wanted) is { } first) set["firstMowing"] = HeightAnswer.First(first);
             if (whole) set["ahead"] = set["then"]!.DeepClone();   // what comes after the next reading hangs on it
             return new JsonObject { ["ok"] = true, ["next"] = set };
         }

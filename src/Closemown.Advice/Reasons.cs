@@ -1,22 +1,14 @@
-using Closemown.Entries;
 using Closemown.Steel;
 
 namespace Closemown.Advice;
 
-/// <summary>What stands behind a step, in sentences: the last readings, the gap, the edges, and what this unit has taught.</summary>
+/// <summary>What stands behind a step, in sentences: the gap, the edges, and what this unit has taught. What was read a minute ago is not told back.</summary>
 internal static class Reasons
 {
-    private static readonly (string Kind, string Said)[] Kinds = [("paper-cut", "The strip"), ("paper-drag", "The drag was"), ("contact", "Felt backwards"), ("torch", "Under the torch"), ("feeler", "Feeler")];
-
-    public static List<string> Of(SteelBelief belief, SittingNow sitting)
+    public static List<string> Of(SteelBelief belief)
     {
         var why = new List<string>();
         var track = belief.Track;
-        foreach (var (kind, said) in Kinds)
-        {
-            if (sitting.Entries.LastOrDefault(e => e.Is(kind)) is { } read && kind != "feeler")
-                why.Add($"{said} {string.Join(", ", Enumerable.Range(0, 3).Where(s => read.Word(Stations.All[s]) is not null).Select(s => $"{Verb(kind, read.Word(Stations.All[s])!)} {StepSpeech.Place(s)}"))}.");
-        }
         var gaps = Enumerable.Range(0, 3).Select(s => (Station: s, Gap: belief.ClearanceUm(s))).OrderByDescending(p => p.Gap.Mean).ToArray();
         var (wide, close) = (gaps[0], gaps[^1]);
         why.Add(wide.Gap.Mean - close.Gap.Mean < 2
@@ -34,11 +26,4 @@ internal static class Reasons
             why.Add("No look at bearings, screws and blades is in the book yet: if something knocks, no check means anything.");
         return why;
     }
-
-    private static string Verb(string kind, string word) => kind switch
-    {
-        "contact" => word == "none" ? "nothing" : word == "light" ? "a light touch" : "a heavy touch",
-        "torch" => word == "none" ? "no bright line" : $"a {word} bright line",
-        _ => word,
-    };
 }

@@ -39,6 +39,9 @@ public sealed class SittingNow
         return false;
     }
 
+    /// <summary>Whether an entry of a kind was made in it, and none of the others after that.</summary>
+    public bool Since(string kind, params string[] others) => Entries.LastOrDefault(e => e.Is(kind) || others.Contains(e.Kind.Name))?.Is(kind) == true;
+
     /// <summary>How often a check was made at a station since the last change.</summary>
     public int Done(string kind, int station) => Open ? memory.DoneSinceChange.GetValueOrDefault($"{kind} {Stations.All[station]}") : 0;
 }

@@ -27,7 +27,7 @@ public sealed class BenchMemory
 
     private readonly List<Entry> sitting = [];
 
-    /// <summary>Entry that makes the fit worth asking for before anything else (a new unit, a rebuild, a strike); null when none does.</summary>
+    /// <summary>Entry that makes the fit worth asking for before anything else (a new unit, a rebuild, screws tightened, an adjuster in doubt); null when none does. A hit is <see cref="NipSigns.StrikeOpen"/>.</summary>
     public string? FitWanted { get; private set; } = "new";
 
     /// <summary>Steps that one end was turned the same way on balance since a reading last changed.</summary>
@@ -149,8 +149,8 @@ public sealed class BenchMemory
         if (Unusual is { } odd && e.Id != odd.Entry.Id && (kind == odd.Entry.Kind.Name || (odd.Entry.Is("swath") && NipChecks.Contains(kind)))) Unusual = null;
         if (surprise is { } p) Unusual = (e, p);
         Signs.Add(e, this);
-        // A new unit is asked about once: until somebody looked it over, or it went from the bench to mowing regardless. After a hit it stays open until somebody looked.
-        if (FitWanted is not null && FitWanted is not ("strike" or "new") && bench && kind != "rebuild") FitWanted = null;
+        // A new unit is asked about once: until somebody looked it over, or it went from the bench to mowing regardless.
+        if (FitWanted is not null && FitWanted is not "new" && bench && kind != "rebuild") FitWanted = null;
         if (FitWanted == "new" && kind == "mow" && sitting.Count > 0) FitWanted = null;
         switch (kind)
         {
@@ -218,7 +218,7 @@ public sealed class BenchMemory
                 Clear();
                 break;
             case "strike":
-                (Upset, EndsCompared, FitWanted) = (e, false, "strike");
+                (Upset, EndsCompared) = (e, false);
                 Clear();
                 break;
             case "mow":

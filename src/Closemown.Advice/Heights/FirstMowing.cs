@@ -1,4 +1,3 @@
-using System.Text.Json.Nodes;
 using Closemown.Height;
 
 namespace Closemown.Advice;
@@ -34,16 +33,6 @@ internal sealed record FirstMowing(string Area, double StandsMm, double CutMm, I
         var first = Steps.Count > 1 ? $" (step-down): {Count(Steps.Count)} mowings, the first cut at {HeightSpeech.Mm(Steps[0].CutMm)} with the bench at {HeightSpeech.Mm(belief.SetBenchMm(Steps[0].CutMm, Area).Mean)}" : " (step-down)";
         return $"{Phrasing.AsTyped(Area)} stands at about {HeightSpeech.Mm(StandsMm)}: the first mowing at this height would take {StepSpeech.InHundred(Share)} of it, more than a third. Come down in steps instead{first}.";
     }
-
-    /// <summary>It in the shape of the contract, with the question that tells the way down.</summary>
-    public JsonObject Json() => new()
-    {
-        ["area"] = Area,
-        ["canopyMm"] = Math.Round(StandsMm, 4),
-        ["cutMm"] = Math.Round(CutMm, 4),
-        ["shareRemoved"] = Math.Round(Share, 5),
-        ["stepDown"] = new JsonObject { ["ask"] = "step-down", ["area"] = Area, ["cutMm"] = Math.Round(CutMm, 4) },
-    };
 
     private static string Count(int n) => n switch { 2 => "two", 3 => "three", 4 => "four", 5 => "five", _ => n.ToString(System.Globalization.CultureInfo.InvariantCulture) };
 }

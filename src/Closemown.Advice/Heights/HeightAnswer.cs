@@ -54,7 +54,7 @@ public static class HeightAnswer
         answer["readings"] = new JsonObject { ["gauge"] = track.Readings, ["mowings"] = mowings, ["canopy"] = spots };
         answer["teaches"] = new JsonArray([.. CutReading.Of(belief, area, wet).Select(r => (JsonNode)new JsonObject { ["say"] = phrasing.Say(Say(r, belief.SinkMm(area, wet).Sd)), ["reading"] = r.What, ["spots"] = r.Spots, ["mowings"] = r.Mowings, ["sdAfterMm"] = r.SdAfterMm })]);
         if (track.Loose) answer["loose"] = true;
-        if (track.Lagging.Count > 0) answer["notFollowing"] = LaggingSide.Json(track, phrasing);
+        if (track.Lagging.Count > 0) answer["notFollowing"] = Lagging(track, phrasing);
         return answer;
     }
 
@@ -87,4 +87,23 @@ public static class HeightAnswer
     }
 
     private static JsonObject Sides(Func<int, HeightEstimate> of) => new() { ["left"] = StepJson.Q(of(0)), ["right"] = StepJson.Q(of(1)) };
+
+    /// <summary>The first mowing at a height asked for, with the question that tells the way down.</summary>
+    internal static JsonObject First(FirstMowing mowing) => new()
+    {
+        ["area"] = mowing.Area,
+        ["canopyMm"] = Math.Round(mowing.StandsMm, 4),
+        ["cutMm"] = Math.Round(mowing.CutMm, 4),
+        ["shareRemoved"] = Math.Round(mowing.Share, 5),
+        ["stepDown"] = new JsonObject { ["ask"] = "step-down", ["area"] = mowing.Area, ["cutMm"] = Math.Round(mowing.CutMm, 4) },
+    };
+
+    /// <summary>The sides that did not follow their screws.</summary>
+    private static JsonArray Lagging(HeightTrack track, Phrasing phrasing) => new([.. track.Lagging.Select(l => (JsonNode)new JsonObject
+    {
+        ["side"] = LaggingSide.Name(l),
+        ["moves"] = new JsonArray([.. l.Moves.Select(m => (JsonNode)new JsonObject { ["turnedMm"] = m.TurnedMm, ["madeMm"] = m.MadeMm })]),
+        ["look"] = new JsonArray([.. LaggingSide.Look.Select(w => (JsonNode)w)]),
+        ["say"] = phrasing.Say(LaggingSide.Say(l, track.Unit)),
+    })]);
 }

@@ -1,14 +1,13 @@
-using System.Text.Json.Nodes;
 using Closemown.Entries;
 using Closemown.Height;
 
 namespace Closemown.Advice;
 
-/// <summary>A side that did not follow its screw, in words and in the shape of the contract.</summary>
+/// <summary>A side that did not follow its screw, in words.</summary>
 internal static class LaggingSide
 {
     /// <summary>What to look at (common practice, no source).</summary>
-    private static readonly string[] Look = ["lock nut", "thread", "bracket", "pin"];
+    public static readonly string[] Look = ["lock nut", "thread", "bracket", "pin"];
 
     /// <summary>What to do before it is turned again.</summary>
     public static string First(SideLags lags) => $"First look at the {Name(lags)} side: {Looked}. It made less than half of what it was turned, twice.";
@@ -21,18 +20,10 @@ internal static class LaggingSide
         return $"The {Name(lags)} side does not follow its screw: turned by {Mm(a.TurnedMm)} and then {Mm(b.TurnedMm)}, it made {Made(a)} and {Made(b)}. That is a fault, not scatter: look at its {Looked}.{finer}";
     }
 
-    /// <summary>All sides that lag, for the answer.</summary>
-    public static JsonArray Json(HeightTrack track, Phrasing phrasing) => new([.. track.Lagging.Select(l => (JsonNode)new JsonObject
-    {
-        ["side"] = Name(l),
-        ["moves"] = new JsonArray([.. l.Moves.Select(m => (JsonNode)new JsonObject { ["turnedMm"] = m.TurnedMm, ["madeMm"] = m.MadeMm })]),
-        ["look"] = new JsonArray([.. Look.Select(w => (JsonNode)w)]),
-        ["say"] = phrasing.Say(Say(l, track.Unit)),
-    })]);
-
     private static string Looked => string.Join(", ", Look[..^1]) + " and " + Look[^1];
 
-    private static string Name(SideLags lags) => lags.Side == 0 ? Stations.Left : Stations.Right;
+    /// <summary>The side.</summary>
+    public static string Name(SideLags lags) => lags.Side == 0 ? Stations.Left : Stations.Right;
 
     private static string Made((double TurnedMm, double MadeMm) move) => move.MadeMm * move.TurnedMm < 0 ? $"{Mm(move.MadeMm)} the other way" : Mm(move.MadeMm);
 

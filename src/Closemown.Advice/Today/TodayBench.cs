@@ -29,7 +29,7 @@ internal static class TodayBench
         // Where no plan tells when it mows next, it may be today.
         var due = mows.Count == 0 || mows.Any(TodayTurf.MowsToday);
         if (advice.Step.Do == "repair") return (Urgency.Safety, "Nothing is mown or turned under power before that.");
-        if (memory.FitWanted is "strike" or "rebuild" or "adjuster" or "tightened") return (Urgency.Safety, "What may be bent or loose is looked at before anything turns under power.");
+        if (memory.FitWanted is "rebuild" or "adjuster" or "tightened") return (Urgency.Safety, "What may be bent or loose is looked at before anything turns under power.");
         if (memory.Heavy || memory.Signs.BackedOff) return (Urgency.Safety, "A heavy touch is backed off and felt before anything turns under power.");
         if (memory.Signs.StrikeOpen is not null) return (Urgency.Safety, "It hit something, and nobody has looked since.");
         if (memory.OddSound is not null) return (Urgency.Safety, "A strange sound is looked into before it mows again.");

@@ -46,10 +46,11 @@ internal sealed class StepText(Screen screen, Phrasing words, WritingStyle style
     {
         if (step.Expect is { } nip)
         {
-            var then = step.Do == "mow" ? "it is" : "it is then";
+            var plan = step.Then.Count > 0;                // what is expected, is so after the whole plan
+            var then = step.Do == "mow" ? "it is" : plan ? "at the end of these steps it is" : "it is then";
             yield return $"{Capital(Chance.InHundred(nip.InTolerance))} that {then} in tolerance at all three places; {Chance.InHundred(nip.CleanShare)} leaves cut clean at the next mowing.";
             var at = nip.ClearanceUm.Select((e, s) => $"{Place(s)} {LengthPrinting.Gap(e.Mean, style)} (give or take {LengthPrinting.Gap(e.Sd, style)})");
-            yield return $"{(step.Do == "mow" ? "The gap now" : "The gap then")}: {string.Join(", ", at)}.";
+            yield return $"{(step.Do == "mow" ? "The gap now" : plan ? "The gap at their end" : "The gap then")}: {string.Join(", ", at)}.";
         }
         if (step.ExpectHeight is { } height)
         {
