@@ -20,7 +20,7 @@ public static partial class NumberText
         number = default;
         if (field.Form == FieldForm.HalfSteps)
             return Taken(Clicks.TryParse(text, style, out var c, out fault), c.Count, null, text, out number);
-        switch (Measure(field.Name))
+        switch (Measure(field))
         {
             case "um":
                 return Taken(Length.TryParse(text, style, LengthUnit.Um, out var um, out fault), um.Um, um.Unit, text, out number);
@@ -64,6 +64,9 @@ public static partial class NumberText
     /// <summary>Whether what was typed is what was kept; it is not where a slip was corrected.</summary>
     public static bool Says(FieldSpec f, string typed, double kept, WritingStyle style) =>
         (TryRead(f, typed, style, out var n, out _) || TryRead(f, typed, WritingStyle.Plain, out n, out _)) && Math.Abs(n.Value - kept) <= 1e-6 * Math.Max(1e-9, Math.Abs(kept));
+
+    /// <summary>What a field measures: a number at a station is a length, for the name of a station has no unit at its end.</summary>
+    public static string Measure(FieldSpec field) => field.Form == FieldForm.Number && Stations.IndexOf(field.Name) >= 0 ? "mm" : Measure(field.Name);
 
     /// <summary>What a field of that name measures.</summary>
     public static string Measure(string name)

@@ -36,6 +36,9 @@ internal static class TodayBench
         if (memory.FeelWanted && (due || new SittingNow(memory, now).Open)) return (Urgency.Safety, "It was changed and not felt since at both ends: never from the bench straight to mowing.");
         if (Lapping(advice.Step) && mows.SelectMany(p => p.Plan.Notes.Where(n => n.Kind == Closemown.Turf.PlanNoteKind.LapBy && n.Date == p.Today.Date)).Any())
             return (Urgency.Match, "After today it is too late for a {lap} before the match.");
+        // A rule of the trade decided alone: it says why.
+        if (advice is { AsItStands: null, Step.Why: [var first, ..] } && memory.Unusual is null)
+            return (due ? Urgency.OutOfTolerance : Urgency.CanWait, first);
         var stands = advice.AsItStands;
         var badly = stands is null || stands.InTolerance < Likely || stands.CleanShare < Likely;
         // Before a match the bench presses as the mowing does, and comes before it.

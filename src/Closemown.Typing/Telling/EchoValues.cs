@@ -32,7 +32,7 @@ internal sealed partial class EchoValues(Entry e, WritingStyle style, IReadOnlyD
     private string Number(FieldSpec f, double d)
     {
         var typed = e.Typed.GetValueOrDefault(f.Name);
-        var measure = NumberText.Measure(f.Name);
+        var measure = NumberText.Measure(f);
         // A rate is always said with its "a square metre", also where only "1 kg" was typed.
         var says = typed is not null && NumberText.Says(f, typed, d, style);
         if (says && typed!.Any(c => char.IsLetter(c) || c is '°' or '%' or '"') && !(measure is "g/m2" or "kg/m2" && !typed!.Contains('/', StringComparison.Ordinal))) return Spaced(typed!);

@@ -58,5 +58,5 @@ public static class EntryWords
     /// <summary>"knifeScrews" as "knife screws".</summary>
     private static string Spaced(string name) => string.Concat(name.Select((c, i) => char.IsUpper(c) && i > 0 ? " " + char.ToLowerInvariant(c) : c.ToString()));
 
-    private static string Unit(FieldSpec f) => NumberText.Measure(f.Name) switch { "um" => " µm", "mm" => " mm", "h" => " h", "min" => " min", "m2" => " m²", "gsm" => " g/m²", "c" => " °C", "m" => " m", "m/s" => " m/s", "turns" => " turns", _ => "" };
+    private static string Unit(FieldSpec f) => NumberText.Measure(f) switch { "um" => " µm", "mm" => " mm", "h" => " h", "min" => " min", "m2" => " m²", "gsm" => " g/m²", "c" => " °C", "m" => " m", "m/s" => " m/s", "turns" => " turns", _ => "" };
 }
