@@ -42,7 +42,7 @@ internal static class HollowMiddle
         if (!named) return null;
         string[] why = [Say(c.Belief), "The {bedknife} is hollow, the {reel} is worn in the middle, or the {bedknife} was pulled by its screws: no adjuster and no lap mends that."];
         if (s.StraightedgeMm is null && !s.KnifeScrewsDone && !c.WasDeclined("straightedge"))
-            return c.Step("straightedge", "Lay a straightedge along the {bedknife} and look for light under its middle; tell the hollow there in mm (0 for none).", 3, why);
+            return c.Step("straightedge", "Lay a straightedge along the {bedknife} and look for light under its middle; where there is any, try a feeler there. Tell the hollow in mm, 0 for none.", 3, why);
         if (!s.KnifeScrewsDone && !c.WasDeclined("knife-screws"))
         {
             return c.Step("knife-screws", "Slacken the screws of the {bedknife}, then tighten them from the middle outwards, a little at a time; then feel again.", 10, why) with

@@ -87,6 +87,7 @@ internal sealed class StepText(Screen screen, Phrasing words, WritingStyle style
         "stone" => Add($"stone {step.What}"),
         "grind" => Add($"grind {step.What}"),
         "repair" => Add("rebuild \"what was done\""),
+        "wait" => Add("contact LEFT RIGHT", "when it has cooled; each none, light or heavy"),
         "straightedge" => Add("measure straightedge centre=0.03mm", "the hollow found there; 0mm for none"),
         "knife-screws" => Add("service knife-screws"),
         "strip" => Add("strip 80um", "its thickness"),
