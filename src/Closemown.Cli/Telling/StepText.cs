@@ -21,7 +21,7 @@ internal sealed class StepText(Screen screen, Phrasing words, WritingStyle style
         foreach (var line in Now(step)) yield return line;
         yield return "";
         foreach (var line in sections.Lines("How sure", Sure(step))) yield return line;
-        foreach (var line in sections.Lines("Why", step.Why.Select(words.Say))) yield return line;
+        foreach (var line in sections.Lines("Why", step.Why.Where(w => !step.Say.Contains(w, StringComparison.Ordinal)).Select(words.Say))) yield return line;
         foreach (var line in sections.Lines("Caution", step.Cautions.Select(words.Say), Tone.Danger)) yield return line;
         foreach (var line in sections.Lines("Then", step.Then.Select(t => words.Say(t.Say)))) yield return line;
     }

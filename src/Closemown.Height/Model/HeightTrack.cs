@@ -24,13 +24,14 @@ public sealed class HeightTrack
     private readonly List<Entry> study = [];
     private readonly MowingMemory mowings = new();
     private readonly ScrewMoves moves = new();
+    private readonly GaugedSides gauged = new();
     private readonly List<Entry> unitEntries = [];
     private RunningHeight running;
     private GaugeDoubt? doubt;
     private (Slack Left, Slack Right) slack = (Slack.Unknown, Slack.Unknown);
     private DateTimeOffset? lastBench;
     private double? lastTold;                             // bench height last told with a mowing, until it is gauged or turned
-    private bool knocked, cutRead, lockedRead, unlockedRead, told;
+    private bool knocked, cutRead, told;
     private int step, since;                              // mowings since the season was last moved on
 
     /// <summary>Starts a unit with nothing but its description.</summary>
@@ -55,17 +56,13 @@ public sealed class HeightTrack
     public bool Loose { get; private set; }
 
     /// <summary>Whether both sides were read since a screw was last turned.</summary>
-    public bool ReadSinceTurn => readSince == 3;
-
-    private int readSince, readSitting;
+    public bool ReadSinceTurn => gauged.SinceTurn;
 
     /// <summary>Whether both sides were read since the sitting at the bench began, and nothing has moved them unseen since.</summary>
-    public bool ReadThisSitting => readSitting == 3;
+    public bool ReadThisSitting => gauged.ThisSitting;
 
     /// <summary>What was believed when it was read the time before the last, the screws not turned since; null where it was not.</summary>
-    internal GaussianState? ReadBefore { get; private set; }
-
-    private GaussianState? readLast;
+    internal GaussianState? ReadBefore => gauged.Before;
 
     /// <summary>Readings of a side since a screw was last turned, in order, mm.</summary>
     public IReadOnlyList<double> ReadingsSinceTurn(int side) => moves.SinceTurn(side);
@@ -95,7 +92,7 @@ public sealed class HeightTrack
     public (int Mowings, int Spots) CanopyRead(string? area = null) => mowings.Read(area);
 
     /// <summary>Whether locked and unlocked readings both exist: only then is the shift by locking known.</summary>
-    public bool LockShiftLearnt => lockedRead && unlockedRead;
+    public bool LockShiftLearnt => gauged.LockedAndLoose;
 
     /// <summary>The chain so far, for the solver.</summary>
     public ChainModel Chain => chain;
@@ -239,23 +236,23 @@ public sealed class HeightTrack
     private void Unseen(HeightStep s)
     {
         Move(s);
-        readSitting = 0;
+        gauged.MovedUnseen();
     }
 
     private void Elsewhere(HeightStep s, bool repaired = false)
     {
         Unseen(s);
         moves.Elsewhere(repaired);
-        ReadBefore = readLast = null;
+        gauged.Elsewhere();
     }
 
     private void Turn(ScrewTurns turns)
     {
         if (turns is { Left: 0, Right: 0 }) return;
         moves.Turned(turns, Unit);
-        ReadBefore = readLast = null;
+        gauged.Turned();
         Move(HeightSteps.Turn(turns, slack, running.Current, out slack));
-        (Loose, EverTurned, readSince, told, lastTold) = (true, true, 0, false, null);
+        (Loose, EverTurned, told, lastTold) = (true, true, false, null);
     }
 
     private void Tighten()
@@ -269,8 +266,6 @@ public sealed class HeightTrack
         var locked = e.Flag("locked") ?? !Loose;
         if (locked) Tighten();
         else Loose = true;                                // read loose: they will be tightened again, which scatters
-        if (locked) lockedRead = true;
-        else unlockedRead = true;
         var hand = running.HandOf(e.By ?? "");
         var reads = new List<HeightReading>(2);
         for (var side = 0; side < 2; side++)
@@ -283,11 +278,10 @@ public sealed class HeightTrack
         var at = reads.Select(r => (Station: r.Station == 0 ? Stations.Left : Stations.Right, P: running.Surprise(r))).ToList();
         foreach (var (_, p) in at) Score.Add(p);
         Observe(reads, [.. at.Select(a => a.P)]);
-        (ReadBefore, readLast) = (readLast, running.Current.Copy());
+        gauged.Read(reads.Select(r => r.Station), locked, running.Current.Copy());
         Readings += reads.Count;
         foreach (var r in reads)
         {
-            (readSince, readSitting) = (readSince | (1 << r.Station), readSitting | (1 << r.Station));
             moves.Read(r.Station, r.Low + (locked ? 0 : running.Current.Mean[HeightLayout.StateSize + HeightLayout.Lock + r.Station]), locked);
         }
         (told, lastTold) = (true, null);
@@ -362,7 +356,8 @@ public sealed class HeightTrack
         {
             // Set to it, whether or not the turns were written down: what was read before is of another setting, and its slack with it.
             Elsewhere(ToldSetting.Step(mm));
-            (slack, Loose, doubt, readSince) = ((Slack.Unknown, Slack.Unknown), false, null, 0);
+            (slack, Loose, doubt) = ((Slack.Unknown, Slack.Unknown), false, null);
+            gauged.Turned();
         }
         // Not gauged since the screws were turned: a rough reading of both sides.
         else if (!told) Plain(new([Term.State(0, HeightLayout.Left, 0.5), Term.State(0, HeightLayout.Right, 0.5)], mm, mm, HeightDefaults.ToldBenchSdMm, -1, -1));
