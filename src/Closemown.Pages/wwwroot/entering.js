@@ -21,6 +21,7 @@ async function submit(form, button) {
   const pressed = button ?? form.querySelector('button:not([name])');
   const said = pressed?.textContent;
   const body = bodyOf(form, button);
+  const sent = typedIn(form);
   if (pressed) {
     pressed.setAttribute('aria-disabled', 'true');
     pressed.textContent = 'Sending…';
@@ -36,11 +37,10 @@ async function submit(form, button) {
     }
     if (!answer) {
       await keep(body, wordsOf(form, body));
-      form.reset();
-      delete form.dataset.id;
+      empty(form, sent);
     } else if (answer.ok) {
       await settled(body.get('id'));
-      leaves = await written(form, answer);
+      leaves = await written(form, sent, answer);
     } else {
       faults(form, answer.errors ?? [answer.error]);
     }
@@ -70,6 +70,16 @@ function bodyOf(form, button) {
   return body;
 }
 
+function typedIn(form) {
+  return new URLSearchParams([...new FormData(form)].filter(([, value]) => typeof value === 'string')).toString();
+}
+
+/** Empties a form whose entry is done with, unless the next one was begun while it was on its way. */
+function empty(form, sent) {
+  if (typedIn(form) === sent) form.reset();
+  delete form.dataset.id;
+}
+
 /** What was typed, as it was typed. */
 function wordsOf(form, body) {
   const told = [];
@@ -85,15 +95,14 @@ function wordsOf(form, body) {
   return `${kind === 'void' ? 'undo' : kind}${place ? `, ${place}` : ''}${told.length ? ': ' + told.join(', ') : ''}`;
 }
 
-async function written(form, answer) {
+async function written(form, sent, answer) {
   const at = new URL(answer.back ?? '/', location.origin);
   at.searchParams.set('written', answer.id);
   if (form.dataset.stay === undefined) {
     location.assign(at);
     return true;
   }
-  form.reset();
-  delete form.dataset.id;
+  empty(form, sent);
   const page = new DOMParser().parseFromString(await (await fetch(at, { headers: { Accept: 'text/html' } })).text(), 'text/html');
   const notice = page.querySelector('[data-notice]');
   document.querySelector('main [data-notice]')?.remove();

@@ -84,6 +84,7 @@ public sealed class WaitingTests(Site site)
         await visit.Fill("soon");
         await visit.Cut();
         await visit.Send();
+        await Expect(visit.Waiting()).ToContainTextAsync("1 entry waits");
         await visit.Type("hours", "30 min");
         await visit.Send();
         await Expect(visit.Waiting()).ToContainTextAsync("2 entries wait");
@@ -99,6 +100,25 @@ public sealed class WaitingTests(Site site)
         await Expect(visit.Page.Locator("[data-notice]")).ToContainTextAsync("green mown for 15 min");
         await Expect(visit.Waiting()).ToHaveCountAsync(0);
         await server.Holds(before + 2);
+    }
+
+    [Fact]
+    public async Task What_is_typed_while_the_last_one_is_on_its_way_is_not_lost()
+    {
+        await using var server = await DemoServer.Start();
+        await using var visit = await site.VisitOf(new(server.Server.Address), new(ViewSize.Phone));
+        await visit.Fill("20 min");
+        var away = new TaskCompletionSource();
+        await visit.Page.RouteAsync("**/enter", async r =>
+        {
+            await away.Task;
+            await r.AbortAsync("internetdisconnected");
+        });
+        await visit.Send();
+        await visit.Type("hours", "35 min");
+        away.SetResult();
+        await Expect(visit.Waiting()).ToContainTextAsync("mow, green: 20 min");
+        await Expect(visit.Page.Locator("form[data-entry] [name='hours']")).ToHaveValueAsync("35 min");
     }
 
     [Fact]
