@@ -20,4 +20,7 @@ public enum Ablation
 
     /// <summary>The person's scatter is not learned.</summary>
     Scatter = 16,
+
+    /// <summary>It may mow after a turn or lap without the strip.</summary>
+    StripLast = 32,
 }

@@ -59,7 +59,13 @@ public sealed record AdviceSettings
     public double SquareUpMinutes { get; init; } = 6;
     public double StoneMinutes { get; init; } = 15;
     public double OwnGrindMinutes { get; init; } = 120;
-    public double SentGrindMinutes { get; init; } = 600;
+
+    /// <summary>Taking it out, away and back, and setting it into its place again.</summary>
+    public double SentGrindMinutes { get; init; } = 60;
+
+    /// <summary>What sending it away costs beside that work: the bill and the mowings missed.</summary>
+    public double SentGrindWorth { get; init; } = 540;
+
 
     /// <summary>Steel a grind takes off knife and reel, µm each.</summary>
     public double GrindUm { get; init; } = 80;

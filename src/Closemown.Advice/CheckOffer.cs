@@ -36,6 +36,12 @@ internal sealed record CheckOffer(string Kind, int[] At, string? With = null, in
         if (without.HasFlag(Ablation.Contact)) offers.RemoveAll(o => o.Kind == "contact");
         // Felt or fed again a minute later with nothing changed, it would tell almost nothing (common practice, no source).
         offers.RemoveAll(o => o.At.Any(s => sitting.Done(o.Kind, s) > 0) || (o.With is not null && o.WithAt!.Any(s => sitting.Done(o.With, s) > 0)));
+        // Whatever was changed in this sitting, the strip is fed in everywhere before it mows: then at once, as anybody does.
+        if (track.Memory.Signs.Changed && !without.HasFlag(Ablation.StripLast))
+        {
+            int[] unfed = [.. all.Where(s => !track.Memory.Signs.Fed(s))];
+            offers.RemoveAll(o => o.Kind == "paper-cut" && !o.At.SequenceEqual(unfed));
+        }
         // A torch sees the edge alone, which no adjuster moves.
         if (sitting.Since("torch", "lap", "stone", "grind", "rebuild")) offers.RemoveAll(o => o.Kind == "torch");
         // Who turns the reel feels both ends: one alone only where the other was felt already.

@@ -82,7 +82,7 @@ public sealed class NextStep
     {
         if (memory.FeelWanted) return FeelFirst(ranking, offers);
         if (HollowMiddle.BeforeMowing(c) is { } look) return Advise(look, null, [Rules.Hollow]);
-        if (c.Signs.Changed && c.OwnsStrip && !c.Signs.StripFed && !c.WasDeclined("paper-cut"))
+        if (!set.Without.HasFlag(Ablation.StripLast) && c.Signs.Changed && c.OwnsStrip && !c.Signs.StripFed && !c.WasDeclined("paper-cut"))
             return Advise(Ask("paper-cut", [.. BenchCase.All.Where(s => !c.Signs.Fed(s))], ["It was turned or lapped since the strip was last fed in everywhere: the strip comes last.", .. Reasons.Of(belief)]), ranking, [Rules.StripLast], offers);
         var mowings = BenchForecast.Mowings(set, ranking);
         var days = mowings is { } m && memory.UsualDays is { } d ? m * d : (double?)null;

@@ -6,8 +6,10 @@ namespace Closemown.Advice;
 /// <summary>What the nip that a mowing leaves behind will cost in the mowings to come: the price of openness and bluntness carried forward.</summary>
 /// <remarks>
 /// One station stands for all: its gap and edge move on by this unit's rates, and before every mowing the cheapest of leaving it, clicks
-/// and a lap is taken. Relative value iteration on a small grid (Puterman 1994, Markov Decision Processes, 8.5) gives the cost of a
-/// state above the best one, in minutes. It takes the state as seen within a few µm, as it will be after a check.
+/// and a lap is taken; while the strip cuts it is only left or backed off, as the rules of the trade have it (<see cref="Narrowed.CutsSoMow"/>), so that
+/// what is set now has to last. Who must open a sitting for it each time is kept from it by that price instead. Relative value iteration on a
+/// small grid (Puterman 1994, Markov Decision Processes, 8.5) gives the cost of a state above the best one, in minutes. It takes the state as seen within
+/// a few µm, as it will be after a check.
 /// </remarks>
 public sealed class NipFuture
 {
@@ -63,6 +65,11 @@ public sealed class NipFuture
             for (var j = 0; j < Edges; j++) mowing[(i * Edges) + j] = Mowing(LeastGap + (i * Cell), j * Cell);
         }
         var (lap1, lapGap, lapEdge) = Laps();
+        var folds = new double[Gaps * Edges];
+        for (var i = 0; i < Gaps; i++)
+        {
+            for (var j = 0; j < Edges; j++) folds[(i * Edges) + j] = r.CutsUm is { } cuts && !opens ? NormalMath.Phi((LeastGap + (i * Cell) + (j * Cell) - cuts.Mean) / cuts.Sd) : 1;
+        }
         var costs = Array.ConvertAll(Deeds, d => sitting + Cost(d));
         var next = new double[Gaps * Edges];
         for (var round = 0; round < MostRounds; round++)
@@ -79,19 +86,22 @@ public sealed class NipFuture
             {
                 for (var j = 0; j < Edges; j++)
                 {
-                    var best = mown[(i * Edges) + j];
+                    var left = mown[(i * Edges) + j];
+                    var best = left;
                     for (var d = 0; d < Deeds.Length; d++)
                     {
                         var g = LeastGap + (i * Cell) - (Deeds[d].Clicks * click);
                         if (!Deeds[d].Lap)
                         {
+                            if (Deeds[d].Clicks < 0) left = Math.Min(left, costs[d] + At(mown, g, j * Cell));
                             best = Math.Min(best, costs[d] + At(mown, g, j * Cell));
                             continue;
                         }
                         var bite = LapBite.At(g);
                         best = Math.Min(best, costs[d] + At(mown, g + (lapGap * bite), lapEdge + (((j * Cell) - lapEdge) * LapBite.Leaves(lap1, bite, r.Relief))));
                     }
-                    next[(i * Edges) + j] = best;
+                    var may = folds[(i * Edges) + j];
+                    next[(i * Edges) + j] = (may * best) + ((1 - may) * left);
                 }
             }
             var least = next.Min();

@@ -29,7 +29,7 @@ internal sealed class PlanSteps(SteelBelief belief, AdviceSettings set, double? 
         Turn(steps, a);
         Lap(steps, a.LapMinutes);
         steps.Add(Feel());
-        if (a.Do != "close-in" && track.Unit.Owns.Contains("strip")) steps.Add(Strip());
+        if (a.Do != "close-in" && !set.Without.HasFlag(Ablation.StripLast) && track.Unit.Owns.Contains("strip")) steps.Add(Strip());
         // A click in on an end that touches is lawful only with its lap: both are said in one sentence.
         if (steps[0].Do == "clicks" && a.ComesIn && steps.Count > 1 && steps[1].Do == "lap")
             steps[0] = steps[0] with { Say = $"{steps[0].Say.TrimEnd('.')}, then {StepSpeech.LapLow(steps[1].LapMinutes!.Value, grit)}" };

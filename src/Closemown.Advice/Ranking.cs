@@ -38,7 +38,7 @@ internal sealed class Ranking
         for (var a = 0; a < actions.Count; a++)
         {
             loss[a] = new double[DrawCount];
-            var fixedCost = ((actions[a].Minutes(set, lapsBefore) + StripLast(actions[a])) * set.PriceOfMinute) + SteelUsed(actions[a]);
+            var fixedCost = ((actions[a].Minutes(set, lapsBefore) + StripLast(actions[a])) * set.PriceOfMinute) + actions[a].Worth(set) + SteelUsed(actions[a]);
             for (var k = 0; k < DrawCount; k++)
             {
                 loss[a][k] = fixedCost + (ActionEffect.Minutes(actions[a], draws[k], track, set) * set.PriceOfMinute)
@@ -70,7 +70,7 @@ internal sealed class Ranking
     private double StripLast(SteelAction a)
     {
         var signs = track.Memory.Signs;
-        if (!track.Unit.Owns.Contains("strip") || a.Do is "grind" or "repair" || (a.Do == "leave" && (!signs.Changed || signs.StripFed))) return 0;
+        if (!track.Unit.Owns.Contains("strip") || set.Without.HasFlag(Ablation.StripLast) || a.Do is "grind" or "repair" || (a.Do == "leave" && (!signs.Changed || signs.StripFed))) return 0;
         return set.CheckMinutes("paper-cut", 3);
     }
 

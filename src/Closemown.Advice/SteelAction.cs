@@ -40,6 +40,13 @@ public sealed record SteelAction(string Do, int Left = 0, int Right = 0, double 
         };
     }
 
+    /// <summary>What it costs beside the person's time, in minutes: money, and a mower that is away.</summary>
+    public double Worth(AdviceSettings s)
+    {
+        ArgumentNullException.ThrowIfNull(s);
+        return Do == "repair" ? s.SentGrindWorth : 0;
+    }
+
     /// <summary>In words, for people: "1 in left, 1 in right, then lap 2 minutes".</summary>
     public string Say(UnitDescription unit)
     {

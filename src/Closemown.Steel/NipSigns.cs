@@ -58,7 +58,7 @@ public sealed class NipSigns
     /// <summary>Whether the strip was fed in at a station since the last change.</summary>
     public bool Fed(int station) => fed[station];
 
-    /// <summary>Whether the strip folded at all three when it was last fed in since the last mowing, and no end has touched since.</summary>
+    /// <summary>Whether the strip folded at both ends and cut nowhere when it was last fed in since the last mowing, and no end has touched since.</summary>
     public bool FoldsFar { get; private set; }
 
     /// <summary>Whether a heavy touch was turned out, and the ends were not felt since.</summary>
@@ -144,7 +144,7 @@ public sealed class NipSigns
         if (!e.Is("paper-cut")) return;
         foreach (var (s, _) in Read(e)) fed[s] = true;
         var all = Read(e).ToDictionary(r => r.Station, r => r.Category);
-        if (all.Count == 3) FoldsFar = all.Values.All(c => c == 2) && !before.AnyTouched;
+        if (all.Count == 3) FoldsFar = all[0] == 2 && all[1] > 0 && all[2] == 2 && !before.AnyTouched;
         else if (all.Values.Any(c => c < 2)) FoldsFar = false;
         if (!all.TryGetValue(1, out var middle)) return;
         if (middle == 2 && End(0) && End(2)) (HollowSeen, HollowLast) = (HollowSeen + 1, e);

@@ -27,6 +27,7 @@ internal static class Ablations
         ("spread", "deciding on the mean", Ablation.Spread, new()),
         ("surprise", "without surprise", Ablation.Surprise, new()),
         ("laps", "without laps", Ablation.Laps, new()),
+        ("strip", "without the strip last", Ablation.StripLast, new()),
         ("scatter", "without learned scatter", Ablation.Scatter, new()),
     ];
 

@@ -83,6 +83,7 @@ internal sealed class BenchWork(CuttingUnit unit, Hand hand)
         unit.BeginSpell();
         unit.Grind();
         Count.Works(Costs.SentGrindMinutes, changes: true);
+        Count.Pays(Costs.SentGrindWorth);
     }
 
     public void Reassemble()

@@ -15,7 +15,9 @@ namespace Closemown.Bench.Workshop;
 /// <param name="Loss">All of it in minutes.</param>
 /// <param name="Sitting">What the sitting before it was made of.</param>
 /// <param name="CutBefore">Whether the strip would have cut at all places before the sitting, but for the hand's error.</param>
-internal readonly record struct Mowing(bool InTolerance, double Clean, double PressedUm, double TiltUm, double Minutes, bool Sat, double SteelUm, double LapMinutes, double Loss, SittingCount Sitting, bool CutBefore);
+/// <param name="GapUm">Clearance before it, the mean of the stations.</param>
+/// <param name="EdgeUm">Bluntness before it, the mean of the stations.</param>
+internal readonly record struct Mowing(bool InTolerance, double Clean, double PressedUm, double TiltUm, double Minutes, bool Sat, double SteelUm, double LapMinutes, double Loss, SittingCount Sitting, bool CutBefore, double GapUm, double EdgeUm);
 
 /// <summary>A season of one unit under one strategy.</summary>
 internal sealed record Season(int Seed, IReadOnlyList<Mowing> Mowings, IReadOnlyList<Said> Said)
@@ -49,13 +51,14 @@ internal sealed record Season(int Seed, IReadOnlyList<Mowing> Mowings, IReadOnly
             Said[] now = strategy is Guided guided ? [.. Workshop.Said.Before(k, unit, guided.Book.Steel())] : [];
             said.AddRange(now);
             var (inTolerance, pressed, tilt, sat) = (Loss.InTolerance(unit), Loss.PressedUm(unit), Math.Abs(unit.Gap(0) - unit.Gap(2)), bench.Opened);
+            var (gap, edge) = ((unit.Gap(0) + unit.Gap(1) + unit.Gap(2)) / 3, (unit.Edge(0) + unit.Edge(1) + unit.Edge(2)) / 3);
             watch?.BeforeMowing(k, bench.Minutes, now);
             var outing = unit.Mow();
             strategy.Mown(bench, outing.Strike is { Seen: true } ? outing.Strike : null);
             watch?.AfterMowing(outing);
             var used = unit.SteelUm - steel;
-            var loss = Loss.Of(set, outing.Clean, inTolerance ? 0 : 1, pressed, c.Hours) + Loss.Steel(set, used) + (set.PriceOfMinute * bench.Minutes);
-            done.Add(new(inTolerance, outing.Clean, pressed, tilt, bench.Minutes, sat, used, unit.LapMinutes - lapped, loss, bench.Count, cut));
+            var loss = Loss.Of(set, outing.Clean, inTolerance ? 0 : 1, pressed, c.Hours) + Loss.Steel(set, used) + (set.PriceOfMinute * bench.Minutes) + bench.Count.Paid;
+            done.Add(new(inTolerance, outing.Clean, pressed, tilt, bench.Minutes, sat, used, unit.LapMinutes - lapped, loss, bench.Count, cut, gap, edge));
         }
         return new(made.Seed, done, said);
     }

@@ -82,6 +82,11 @@ internal sealed class SittingCount
         OtherMinutes += minutes;
     }
 
+    /// <summary>Money and a mower that is away, in minutes' worth: no minutes of the person's.</summary>
+    public double Paid { get; private set; }
+
+    public void Pays(double worth) => Paid += worth;
+
     public void Mow() => Mows = true;
 
     public void FeltHeavy(bool backedOff)

@@ -10,6 +10,8 @@ internal static class Table
         ("in tolerance", s => Mean(s, m => m.InTolerance ? 1 : 0).Text("0.000")),
         ("worst tenth", s => OverUnits.WorstTenth([.. s.Select(u => u.Mowings.Average(m => m.InTolerance ? 1.0 : 0))]).Text("0.00")),
         ("cut clean", s => Mean(s, m => m.Clean).Text("0.000")),
+        ("gap, µm", s => Mean(s, m => m.GapUm).Text("0.0")),
+        ("edge, µm", s => Mean(s, m => m.EdgeUm).Text("0.0")),
         ("tilt, µm", s => Mean(s, m => m.TiltUm).Text("0.0")),
         ("minutes", s => Mean(s, m => m.Minutes).Text("0.00")),
         ("from the 6th", s => Mean(s, m => m.Minutes, from: 5).Text("0.00")),

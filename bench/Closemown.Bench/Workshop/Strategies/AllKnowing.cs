@@ -65,5 +65,5 @@ internal sealed class AllKnowing(CuttingUnit unit, AdviceSettings settings) : IS
     }
 
     private static NipRates Rates(CuttingUnit u) => new(u.Hours, (u.Make.OpeningUmPerHour.Average() * u.Hours) + u.Make.OpeningUmPerOuting.Average(), u.Make.DullingUmPerHour * u.Hours,
-        u.Make.ClickUm.Average(), u.Make.LapUmPerMinute, new(u.Make.CleanUm, 0), ScatterUm, (Loss.LowUm, Loss.HighUm), Relief: true);
+        u.Make.ClickUm.Average(), u.Make.LapUmPerMinute, new(u.Make.CleanUm, 0), CutsUm: null, ScatterUm, (Loss.LowUm, Loss.HighUm), Relief: true);
 }
