@@ -2,12 +2,13 @@ namespace Closemown.Steel;
 
 /// <summary>Which checks are repeats: of one kind, place, person and blade, in one sitting, with nothing changed between.</summary>
 /// <remarks>The same hand that feels the same blade a minute later makes much the same error again (common practice, no source).</remarks>
-/// <param name="share">The share of its variance that a repeat has in common with the first, 0 to below 1.</param>
-internal sealed class RepeatedChecks(double share)
+/// <param name="learned">The share of its variance that a repeat has in common with the first.</param>
+internal sealed class RepeatedChecks(RepeatShare learned)
 {
     private const int MostBlades = 100, MostPeople = 50;
     private readonly Dictionary<(string Kind, int Station, int Kin), List<(double Low, double High)>> made = [];
     private readonly List<string> blades = [];
+    private double share = learned.Mean;
     private int spell;
 
     /// <summary>Something was changed, or a new sitting begins: errors are fresh.</summary>
@@ -15,6 +16,7 @@ internal sealed class RepeatedChecks(double share)
     {
         made.Clear();
         spell++;
+        share = learned.Mean;                            // the same for all readings of a spell
     }
 
     /// <summary>The readings, each with those like it that came before.</summary>

@@ -107,6 +107,14 @@ internal sealed class RunningBelief
         return all!;
     }
 
+    /// <summary>The probability of a repeat as it was read, given those before it, under the likeliest scatter of the person.</summary>
+    public double Repeated(CheckRead read, int hand)
+    {
+        var g = hands[hand].Best;
+        var p = hands[hand].Of(read, g, factors[g], out var seen);
+        return p[seen];
+    }
+
     public void Observe(List<CheckRead> reads, int by)
     {
         var best = BestFactors;

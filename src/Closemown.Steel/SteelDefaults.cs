@@ -110,7 +110,7 @@ public static class SteelDefaults
 
     /// <summary>
     /// Share of its variance that a repeat of a check, by the same person at the same place with nothing changed between, has in common with the first:
-    /// the same hand feels the same blade again. Name <c>repeatShare</c> (its mean counts, 0 to 0.95).
+    /// the same hand feels the same blade again. Name <c>repeatShare</c> (its mean counts, 0 to 0.95); untold it is learned from repeats.
     /// </summary>
     public const double RepeatShare = 0.75;
 

@@ -41,6 +41,7 @@ public sealed class UnitTrack
     private readonly HeightDisturbance height;
     private bool taken;
     private readonly RepeatedChecks repeats;
+    private readonly RepeatShare repeatShare;
     private double sand = 1;
     private int step;
 
@@ -56,7 +57,8 @@ public sealed class UnitTrack
         running = new RunningBelief(Solver.Solve(chain).LastState(), this.options.Scatter ? Scatter.Factors : Scatter.Fixed);
         height = new HeightDisturbance(unit.Priors.TryGetValue("heightShiftUm", out var told) && told.Mean > 0 ? told.Mean : SteelDefaults.HeightShiftUm);
         world = new RivalWorld(unit, running.Current);
-        repeats = new RepeatedChecks(Math.Clamp(unit.Priors.TryGetValue("repeatShare", out var share) ? share.Mean : SteelDefaults.RepeatShare, 0, 0.95));
+        repeatShare = new RepeatShare(unit.Priors.TryGetValue("repeatShare", out var share) ? share.Mean : null);
+        repeats = new RepeatedChecks(repeatShare);
     }
 
     public UnitDescription Unit { get; }
@@ -89,6 +91,9 @@ public sealed class UnitTrack
 
     /// <summary>Readings that were not like this unit, oldest first.</summary>
     public IReadOnlyList<UnusualReading> Unusual => unusual;
+
+    /// <summary>The share of its variance that a repeat of a check has in common with the first, as far as this unit's repeats told, 0 to 0.95.</summary>
+    public double RepeatShare => repeatShare.Mean;
 
     /// <summary>What is known of each person's scatter.</summary>
     public IReadOnlyList<PersonScatter> People => [.. running.People];
@@ -224,6 +229,7 @@ public sealed class UnitTrack
             var p = running.Probabilities(read, m.Person, out var seen);
             m.Excess[r] = -Math.Log(Math.Max(p[seen], 1e-300)) + p.Sum(x => x > 0 ? x * Math.Log(x) : 0);
             Score.Add(p, seen);
+            if (read.Earlier.Count > 0) repeatShare.Learn(share => running.Repeated(read with { Shared = share }, m.Person));
             at.Add((read.Check.Station, Surprise.OfCategory(p, seen)));
         }
         Readings += m.Reads.Count;
