@@ -27,6 +27,12 @@ public sealed record AdviceStep(string Do)
     /// <summary>Stations (0–2); for checks.</summary>
     public IReadOnlyList<int> Stations { get; init; } = [];
 
+    /// <summary>What the person is asked by the way, once; it holds up nothing. Null for nothing.</summary>
+    public string? Asks { get; init; }
+
+    /// <summary>The blade to be felt; null where the check is of no one blade.</summary>
+    public string? Blade { get; init; }
+
     public double TakesMinutes { get; init; }
 
     /// <summary>The step as a sentence, with places for the person's own words.</summary>
@@ -42,8 +48,11 @@ public sealed record AdviceStep(string Do)
     /// <summary>Probabilities of each word a check may show, by station.</summary>
     public IReadOnlyList<(int Station, IReadOnlyList<string> Words, double[] P)> ExpectRead { get; init; } = [];
 
-    /// <summary>What the step should lead to; null for a check.</summary>
+    /// <summary>What the whole plan should lead to, told with its first step; null for a check.</summary>
     public ExpectedNip? Expect { get; init; }
+
+    /// <summary>What this step alone should lead to; null where it is not the first of a plan.</summary>
+    public ExpectedNip? ExpectStep { get; init; }
 
     /// <summary>In setting the height: what the step should lead to.</summary>
     public ExpectedHeight? ExpectHeight { get; init; }
@@ -86,6 +95,9 @@ public sealed record WouldChange(string Reading, double Probability, string To);
 public sealed record StepAdvice(AdviceStep Step)
 {
     public string Id { get; init; } = "";
+
+    /// <summary>The figures behind the reasons, in sentences: only for who asks why.</summary>
+    public IReadOnlyList<string> Figures { get; init; } = [];
 
     /// <summary>Entries it rests on most: the last readings and changes.</summary>
     public IReadOnlyList<Guid> Entries { get; init; } = [];

@@ -13,12 +13,12 @@ public static class ExplanationSpeech
         ArgumentNullException.ThrowIfNull(e);
         return e.Kind switch
         {
-            RivalKind.MistakenReading => $"the {e.About!.Kind.Name} read{(e.Station >= 0 ? " " + StepSpeech.Place(e.Station) : "")}{On(e.About)} was mistaken",
+            RivalKind.MistakenReading => $"the {KindWords.Reading(e.About!.Kind)} read{(e.Station >= 0 ? " " + StepSpeech.Place(e.Station) : "")}{On(e.About)} was mistaken",
             RivalKind.Strike => $"it hit something{On(e.About!)}, unnoticed",
             RivalKind.SlippedClick => $"an adjuster did not move as far as it was turned{On(e.About!)}",
             RivalKind.MovedUnseen => $"something moved before the reading{On(e.About!)}, unnoticed",
             RivalKind.MovedAtRebuild => "something settled after it was put together",
-            _ => "nothing happened, readings scatter",
+            _ => "nothing happened, readings differ by chance",
         };
     }
 
@@ -27,7 +27,7 @@ public static class ExplanationSpeech
     {
         ArgumentNullException.ThrowIfNull(all);
         if (!all.Any(e => e.Kind != RivalKind.Chance)) return null;
-        var said = all.OrderByDescending(e => e.Probability).Where(e => e.Probability >= 0.05).Take(3).Select(e => $"{Say(e)} ({StepSpeech.InHundred(e.Probability)})");
+        var said = all.OrderByDescending(e => e.Probability).Where(e => e.Probability >= 0.05).Take(3).Select(e => $"{Say(e)} ({StepSpeech.Chance(e.Probability)})");
         return $"What may lie behind it: {string.Join("; or ", said)}.";
     }
 

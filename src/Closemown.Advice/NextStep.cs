@@ -62,7 +62,7 @@ public sealed class NextStep
 
     private StepAdvice FeelFirst(Ranking ranking, List<RankedCheck> offers) =>
         Advise(Ask("contact", Unfelt() is { Length: > 0 } unfelt ? unfelt : BenchCase.Ends, [memory.HeightSet is null ? "Something was changed since both ends were last felt."
-            : $"The height was set or read since the nip was last checked: a gauge hooked on the {{bedknife}} or the nuts can move the {{gap}}, on this mower by about {StepSpeech.Um(track.HeightShiftUm)} either way.", .. Reasons.Of(belief)]), ranking, [memory.HeightSet is null ? Rules.Feel : HeightRules.Nip], offers);
+            : $"The height was set or read since the {{gap}} was last checked: a gauge hooked on the {{bedknife}} or the nuts can move it.", .. Reasons.Of(belief)]), ranking, [memory.HeightSet is null ? Rules.Feel : HeightRules.Nip], offers);
 
     private int[] Unfelt() => [.. BenchCase.Ends.Where(s => sitting.Done("contact", s) == 0)];
 
@@ -71,8 +71,8 @@ public sealed class NextStep
         var o = check.Offer;
         var why = new List<string>();
         if (forced) why.Add("Nothing was checked in this sitting yet.");
-        else why.Add("What it shows decides what is done next.");
         why.AddRange(Reasons.Of(belief));
+        if (!forced) why.Add("What it shows decides what is done next.");
         var step = Ask(o.Kind, o.At, why);
         if (o.With is not null) step = step with { Then = [Ask(o.With, o.WithAt!, []) with { Cautions = [] }] };
         return Advise(step, ranking, forced ? [Rules.CheckFirst, Rules.Worth] : [Rules.Worth], offers);
@@ -95,6 +95,7 @@ public sealed class NextStep
             Say = $"Mow, and look behind you. {due}.",
             TakesMinutes = 0,
             Expect = expect,
+            ExpectStep = expect,
             BenchInMowings = mowings,
             BenchInDays = days,
             Why = [.. rules.Select(r => r.Text), .. Reasons.Of(belief)],
@@ -115,7 +116,7 @@ public sealed class NextStep
         if (a.Do is "stone" or "grind" or "repair") rules.Add(Rules.LapInVain);
         var why = Reasons.Of(belief);
         if (narrowed.Count > 0) why.Insert(0, narrowed[0].Text);
-        var first = plan[0] with { Why = why, Then = [.. plan.Skip(1)] };
+        var first = plan[0] with { Why = why, Then = [.. plan.Skip(1)], ExpectStep = ExpectedOutcome.Of(plan.Count > 1 ? PlanSteps.Alone(plan[0], a) : a, ranking) };
         return Advise(first, ranking, rules, offers) with { ExpectedLoss = best.Loss };
     }
 
@@ -136,9 +137,10 @@ public sealed class NextStep
             alternatives.AddRange(offers.Take(4).Select(o => new Alternative(
                 new AdviceStep(o.Offer.Kind) { Stations = o.Offer.At, TakesMinutes = o.Offer.Minutes(set) }, o.Offer.Say(), null, o.Gain)));
         }
-        return new StepAdvice(step)
+        return new StepAdvice(step with { Asks = ClickQuestion.Of(track, step) })
         {
             Entries = [.. (memory.Sitting.Count > 0 ? memory.Sitting : memory.LastMow is { } mow ? [mow] : []).TakeLast(12).Select(e => e.Id)],
+            Figures = [.. Reasons.Figures(belief)],
             Rules = rules,
             Alternatives = alternatives,
             AsItStands = ranking is null ? null : ExpectedOutcome.Of(SteelAction.Leave, ranking),

@@ -12,7 +12,7 @@ internal static class OddReading
         if (entry.Is("measure")) return null;
         var swath = entry.Is("swath");
         var at = Enumerable.Range(0, 3).Where(s => entry[entry.Kind.IndexOf(Stations.All[s])] is not null).ToArray();
-        var why = $"The last {(swath ? "look at the swath" : "reading")} is not like this mower (about 1 in {Math.Max(2, Math.Round(1 / Math.Max(odd.Surprise, 1e-6))):0}): "
+        var why = $"The last {(swath ? "look at the mown strip" : "reading")} is not like this mower (about 1 in {Math.Max(2, Math.Round(1 / Math.Max(odd.Surprise, 1e-6))):0}): "
             + (swath ? "see whether the strip still cuts before anything is turned." : "read it again before anything is turned.");
         return c.Ask(swath ? c.OwnsStrip ? "paper-cut" : "contact" : entry.Kind.Name, at, [why, .. Explained(c, entry)]);
     }

@@ -59,6 +59,12 @@ public sealed class Phrasing(WritingStyle style, string step = "click")
         "lap" => Words.For(style, WordKey.Lap),
         "Lap" => Capital(Words.For(style, WordKey.Lap)),
         "step" => step,
+        _ when Measured(place, "gap:") is { } gap => LengthPrinting.SaidGap(gap, style),
+        _ when Measured(place, "off:") is { } off => LengthPrinting.SaidSpread(off, style),
+        _ when Measured(place, "near:") is { } near => Near(LengthPrinting.HandyHeight(near, style)),
+        _ when Measured(place, "grown:") is { } grown => Near(Math.Round(grown, 2)),
+        _ when Measured(place, "water:") is { } water => TurfPrinting.Water(water, style),
+        _ when Measured(place, "feed:") is { } feed => TurfPrinting.Feed(feed, style),
         _ when Measured(place, "um:") is { } um => LengthPrinting.Gap(um, style),
         _ when Measured(place, "mm:") is { } mm => Height(mm),
         _ when place.StartsWith("n:", StringComparison.Ordinal) => place[2..].Replace('.', style.DecimalSign),
@@ -70,6 +76,9 @@ public sealed class Phrasing(WritingStyle style, string step = "click")
 
     /// <summary>Settings are read to a few hundredths of a millimetre, for which fractions of an inch are too coarse.</summary>
     private string Height(double mm) => Length.Print(Math.Round(mm, 2), style.Height == HeightUnit.Mm ? LengthUnit.Mm : LengthUnit.Inch, style);
+
+    /// <summary>What is only about so: in inches to a thousandth.</summary>
+    private string Near(double mm) => style.Height == HeightUnit.Mm ? Length.Print(Math.Round(mm, 2), LengthUnit.Mm, style) : Length.Print(mm, LengthUnit.Inch, style, 3);
 
     private static string Capital(string word) => char.ToUpperInvariant(word[0]) + word[1..];
 }

@@ -42,6 +42,14 @@ internal sealed class PlanSteps(SteelBelief belief, AdviceSettings set, double? 
         return steps;
     }
 
+    /// <summary>What the first step of a plan does by itself, without those that follow.</summary>
+    public static SteelAction Alone(AdviceStep first, SteelAction plan) => first.Do switch
+    {
+        "clicks" => new("clicks", first.Left ?? 0, first.Right ?? 0),
+        "lap" => new("lap", LapMinutes: first.LapMinutes ?? 0),
+        _ => plan with { Left = 0, Right = 0, LapMinutes = 0 },
+    };
+
     private void Turn(List<AdviceStep> steps, SteelAction a)
     {
         var (l, r) = a.Do == "close-in" ? FirstGo() : (a.Left, a.Right);

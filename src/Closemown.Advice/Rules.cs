@@ -44,19 +44,21 @@ public static class Rules
 
     public static Rule HeavyOut { get; } = new("heavy-out", "A heavy touch is backed off at once, then felt; nothing is read first, nothing is powered.", Practice);
 
+    public static Rule TightestBlade { get; } = new("tightest-blade", "A touch once a turn is a fact of the reel: feel blade by blade, find the tightest, and set the adjusters by it.", Practice);
+
     public static Rule HotWaits { get; } = new("hot-waits", "A reel just run, or one that stood in the sun, is larger: wait about half an hour and feel again before any adjuster is turned.", Practice);
 
     public static Rule Hollow { get; } = new("hollow-middle", "Both ends cut or touch and the middle folds, twice: the knife is hollow, the reel worn in the middle, or the knife was pulled by its screws. No adjuster and no lap mends that.", Practice);
 
     public static Rule NotFollowing { get; } = new("does-not-follow", "A side that makes less than half of what it was turned, twice, is a fault: lock nut, spring, housing, thread.", Practice);
 
-    public static Rule ThickStrip { get; } = new("strip-too-thick", "A strip thicker than about 0.12 mm tells little at a nip that should cut a leaf.", Practice);
+    public static Rule ThickStrip { get; } = new("strip-too-thick", "A strip thicker than about 0.12 mm tells little where a leaf should be cut.", Practice);
 
     public static Rule InFromFar { get; } = new("in-from-far", "The strip folds everywhere and nothing touches: in on both sides, two at a time, until it cuts or one end is just felt.", Practice);
 
-    public static Rule CutsMow { get; } = new("cuts-so-mow", "It cuts the strip at all three places and the swath behind it is clean: mow. A clear setting that cuts is not turned into one that touches.", Practice);
+    public static Rule CutsMow { get; } = new("cuts-so-mow", "It cuts the strip at all three places and the mown strip behind it is clean: mow. A clear setting that cuts is not turned into one that touches.", Practice);
 
     public static Rule StripLast { get; } = new("strip-last", "After any turn or lap the strip comes last: at all three places, before it mows.", Practice);
 
-    public static IReadOnlyList<Rule> All { get; } = [SmallRepair, Strike, LookOver, TwoPeople, HeavyOut, HotWaits, Hollow, NotFollowing, ThickStrip, InFromFar, CutsMow, StripLast, Fit, FitAsked, Odd, Feel, Touched, TwoSteps, Cone, LapEdge, CheckFirst, Sound, Loss, Worth, Plan, LapInVain];
+    public static IReadOnlyList<Rule> All { get; } = [SmallRepair, Strike, LookOver, TwoPeople, HeavyOut, TightestBlade, HotWaits, Hollow, NotFollowing, ThickStrip, InFromFar, CutsMow, StripLast, Fit, FitAsked, Odd, Feel, Touched, TwoSteps, Cone, LapEdge, CheckFirst, Sound, Loss, Worth, Plan, LapInVain];
 }

@@ -56,7 +56,7 @@ public sealed record SteelAction(string Do, int Left = 0, int Right = 0, double 
         {
             "leave" => "leave it and mow",
             "close-in" => "come in step by step, feeling each time, until an end touches",
-            "square-up" => $"square up, then {turns}",
+            "square-up" => $"same drag at both ends, then {turns}",
             "stone" => "file the front of the bedknife",
             "grind" => "grind",
             "repair" => "send it to be ground",

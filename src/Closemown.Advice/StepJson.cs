@@ -29,7 +29,7 @@ public sealed class StepJson(Phrasing phrasing)
             ["advice"] = advice.Id,
             ["step"] = Of(advice),
             ["entries"] = new JsonArray([.. advice.Entries.Select(id => (JsonNode)id.ToString("D"))]),
-            ["reasons"] = Texts(advice.Step.Why),
+            ["reasons"] = Texts([.. advice.Step.Why, .. advice.Figures]),
             ["rules"] = new JsonArray([.. advice.Rules.Select(r => (JsonNode)new JsonObject { ["id"] = r.Id, ["rule"] = phrasing.Say(r.Text), ["source"] = r.Source })]),
             ["alternatives"] = new JsonArray([.. advice.Alternatives.Select(Alternative)]),
             ["wouldChange"] = new JsonArray([.. advice.WouldChange.Select(w => (JsonNode)new JsonObject { ["reading"] = phrasing.Say(w.Reading), ["probability"] = w.Probability, ["to"] = phrasing.Say(w.To) })]),
@@ -67,7 +67,9 @@ public sealed class StepJson(Phrasing phrasing)
         if (s.LapMinutes is { } m) step["minutes"] = m;
         if (s.Grit is { } g) step["grit"] = g;
         if (s.What is { } w) step["what"] = w;
+        if (s.Blade is { } blade) step["blade"] = blade;
         step["say"] = phrasing.Say(s.Say);
+        if (s.Asks is { } asks) step["asks"] = phrasing.Say(asks);
         step["takesMinutes"] = Math.Round(s.TakesMinutes, 2);
         step["expect"] = Expect(s);
         if (s.Within is { } within) step["within"] = within;
@@ -85,9 +87,10 @@ public sealed class StepJson(Phrasing phrasing)
             expect[Stations.All[station]] = new JsonObject(words.Select((w, i) => KeyValuePair.Create<string, JsonNode?>(w, p[i])));
         if (s.Expect is { } nip)
         {
-            expect["clearanceUm"] = AtStations(i => nip.ClearanceUm[i]);
-            expect["inTolerance"] = nip.InTolerance;
-            expect["cleanShare"] = nip.CleanShare;
+            Put(expect, nip);
+            expect["after"] = s.Do == "mow" ? "now" : s.Then.Count > 0 ? "plan" : "step";
+            if (s.ExpectStep is { } alone) expect["afterStep"] = Put([], alone);
+            expect["afterPlan"] = Put([], nip);
         }
         if (s.ExpectHeight is { } height)
         {
@@ -97,6 +100,14 @@ public sealed class StepJson(Phrasing phrasing)
         if (s.BenchInMowings is { } k) expect["benchInMowings"] = k;
         if (s.BenchInDays is { } d) expect["benchInDays"] = d;
         return expect;
+    }
+
+    private static JsonObject Put(JsonObject to, ExpectedNip nip)
+    {
+        to["clearanceUm"] = AtStations(i => nip.ClearanceUm[i]);
+        to["inTolerance"] = nip.InTolerance;
+        to["cleanShare"] = nip.CleanShare;
+        return to;
     }
 
     private JsonObject Alternative(Alternative a)

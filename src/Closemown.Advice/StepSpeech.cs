@@ -1,4 +1,5 @@
 using System.Globalization;
+using Closemown.Quantities;
 using Closemown.Steel;
 
 namespace Closemown.Advice;
@@ -12,7 +13,7 @@ internal static class StepSpeech
     {
         "paper-cut" => $"Feed the paper strip straight in {At(at)}, {{reel}} turned forward slowly: does it cut, nick or fold?",
         "paper-drag" => $"Lay the strip flat between blade and {{bedknife}} {At(at)} and pull: tight, slight or loose?",
-        "contact" => $"Turn the {{reel}} backwards by hand, slowly, and feel {At(at)}: nothing, a light touch or heavy?",
+        "contact" => $"Turn the {{reel}} backwards by hand, slowly, and feel {At(at)}: nothing, a light touch, a heavy one, or one once a turn?",
         "torch" => $"Shine a torch along the edges {At(at)}: no bright line, a thin one or a wide one?",
         "feeler" => $"Try feeler leaves {At(at)}: the thickest that goes, the thinnest that does not.",
         "fit" => "Feel both bearings for play, try the screws of the {bedknife}, the adjusters, and look along the blades.",
@@ -38,7 +39,15 @@ internal static class StepSpeech
 
     public static string Um(double um) => $"{{um:{um.ToString("R", CultureInfo.InvariantCulture)}}}";
 
-    public static string InHundred(double p) => p >= 0.995 ? "more than 99 in 100" : p < 0.005 ? "less than 1 in 100" : $"{Math.Round(p * 100).ToString(CultureInfo.InvariantCulture)} in 100";
+    /// <summary>A gap, rounded to what a hand can set; one below nothing is a touch.</summary>
+    public static string Gap(double um) => $"{{gap:{um.ToString("R", CultureInfo.InvariantCulture)}}}";
+
+    /// <summary>How far off a gap may be.</summary>
+    public static string Off(double um) => $"{{off:{um.ToString("R", CultureInfo.InvariantCulture)}}}";
+
+    public static string InHundred(double p) => Chances.InHundred(p);
+
+    public static string Chance(double p) => Chances.Word(p);
 
     public static string At(IReadOnlyList<int> at) => at.Count == 3 ? "at all three places"
         : at is [0, 2] ? "at both ends"

@@ -16,6 +16,8 @@ internal sealed record TradeRule(Rule Rule, Func<BenchCase, AdviceStep?> Step, F
 /// </remarks>
 internal static class TradeRules
 {
+    private const int UsualBlades = 10;
+
     public static IReadOnlyList<TradeRule> All { get; } =
     [
         new(Rules.Fit, c => c.Memory.BadFit is { } bad && !(c.WasDeclined("knife-screws") && !FitRepairs.TakesApart(bad)) ? FitRepairs.Of(c, bad) : null, c => c.Memory.BadFit),
@@ -30,6 +32,7 @@ internal static class TradeRules
         new(Rules.Odd, OddReading.Again, c => c.Memory.Unusual?.Entry),
         new(Rules.Sound, c => c.Memory.OddSound is { } sound && !c.Memory.Heavy && !c.WasDeclined("contact")
             ? c.Ask("contact", BenchCase.Ends, $"A sound that was not there before ({sound.Word("sound")}) came from the mower: feel both ends before it mows again.") : null, c => c.Memory.OddSound),
+        new(Rules.TightestBlade, BladeByBlade, c => c.Memory.Last),
         new(Rules.Hollow, c => c.Memory.Heavy ? null : HollowMiddle.Step(c), c => c.Signs.HollowLast),
         new(Rules.ThickStrip, ThinnerStrip, c => c.Signs.StripTold),
         new(Rules.LapInVain, c => c.Memory.LapsInVain >= AdviceSettings.LapRounds && !c.Memory.PaperSinceLap && !c.Memory.Heavy && c.Sitting.Open && c.OwnsStrip && !c.WasDeclined("paper-cut")
@@ -70,6 +73,21 @@ internal static class TradeRules
         };
     }
 
+    private static AdviceStep? BladeByBlade(BenchCase c)
+    {
+        var blades = c.Signs.Blades;
+        var most = c.Track.Unit.Blades ?? UsualBlades;
+        int[] at = [.. BenchCase.All.Where(s => blades.TightestWanted(s) && blades.Felt(s).Count < most)];
+        if (at.Length == 0 || c.Memory.Heavy || !c.Sitting.Open || c.WasDeclined("contact")) return null;
+        var number = Enumerable.Range(1, most + 1).Select(n => n.ToString(System.Globalization.CultureInfo.InvariantCulture)).First(n => at.Any(s => !blades.Felt(s).Contains(n)));
+        return c.Ask("contact", at, "A touch once a turn is a fact of the {reel}: one blade stands out. No adjuster is turned before it is known which; then it is set by the tightest.") with
+        {
+            Blade = number,
+            Say = number == "1" ? $"Feel {StepSpeech.At(at)} blade by blade. Mark one blade, call it 1, count on from it against the turning: does blade 1 touch?"
+                : $"Feel blade {number} {StepSpeech.At(at)}, counted from the marked one: nothing, a light touch or heavy?",
+        };
+    }
+
     private static AdviceStep? Cool(BenchCase c)
     {
         if (c.Signs.Hot is not { } hot || !c.Sitting.Open) return null;
@@ -91,6 +109,6 @@ internal static class TradeRules
         const double thickUm = 120, thinUm = 80;
         if (c.Track.Strip.Um <= thickUm || c.Signs.StripTold is null || c.WasDeclined("strip")) return null;
         return c.Step("strip", $"Find a thinner strip, of about {StepSpeech.Um(thinUm)}: thin office or news paper.", 2,
-            $"A strip of {StepSpeech.Um(c.Track.Strip.Um)} tells little at a nip that should cut a leaf.");
+            $"A strip of {StepSpeech.Um(c.Track.Strip.Um)} tells little where a leaf should be cut.");
     }
 }

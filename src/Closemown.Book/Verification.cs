@@ -153,7 +153,7 @@ public static partial class Verification
         if (entry is null) problems.Add(table, row, $"It is no entry: {faults[0]}", GoBack);
         else if (entry.Json != json) problems.Add(table, row, "It is not written in the canonical form.", GoBack);
         else if (entry.Id.ToString("D") != id) problems.Add(table, row, $"Its id {entry.Id} is filed under {Spelling.Clip(id)}.", GoBack);
-        else if (wrong(entry) is { } what) problems.Add(table, row, $"Something is amiss: {what}.", GoBack);
+        else if (wrong(entry) is { } what) problems.Add(table, row, $"Something is wrong: {what}.", GoBack);
     }
 
     private static bool IsHash(string text) => text.Length == 64 && text.All(char.IsAsciiHexDigit);

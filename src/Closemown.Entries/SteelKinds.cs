@@ -68,7 +68,7 @@ internal static class SteelKinds
             [.. AtStations("tight", "slight", "loose"), Number("stripUm", 1, 2000, "thickness of the strip, µm"), .. AnyCheck])
         { OneOf = AnyStation, Example = """{"kind":"paper-drag","left":"slight","right":"loose"}""" },
         new("contact", Belongs.Unit, Nature.Reading, "turned backwards by hand: touch heard or felt",
-            [.. AtStations("none", "light", "heavy"), .. AnyCheck])
+            [.. AtStations("none", "light", "heavy", "once-a-turn"), .. AnyCheck])
         { OneOf = AnyStation, Example = """{"kind":"contact","left":"none","right":"light"}""" },
         new("torch", Belongs.Unit, Nature.Reading, "bright line on the edge under a torch: bluntness alone",
             [.. AtStations("none", "thin", "wide"), .. AnyCheck])

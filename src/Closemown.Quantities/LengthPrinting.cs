@@ -4,6 +4,7 @@ namespace Closemown.Quantities;
 public static class LengthPrinting
 {
     private const double ExactMm = 1e-9;
+    private const double TouchingUm = -2.5, PressingUm = -25;
 
     /// <summary>Prints a gap or another small length, in the person's unit of the gap: <c>18 µm</c>, <c>0.7 thou</c>, <c>1.8 hundredths
     /// mm</c>.</summary>
@@ -14,6 +15,41 @@ public static class LengthPrinting
     {
         ArgumentNullException.ThrowIfNull(style);
         return QuantityPrinter.Print(um, GapRow(style), style, null);
+    }
+
+    /// <summary>
+    /// A gap as it is said: to what a hand can set (5 µm, 0.2 thou, half a hundredth), and a gap below nothing as a touch:
+    /// <c>35 µm</c>, <c>touching</c>, <c>touching hard</c>.
+    /// </summary>
+    /// <param name="um">The gap, µm; below zero the edges press.</param>
+    /// <param name="style">The person's way of writing.</param>
+    public static string SaidGap(double um, WritingStyle style)
+    {
+        ArgumentNullException.ThrowIfNull(style);
+        return um < PressingUm ? "touching hard" : um < TouchingUm ? "touching" : Gap(Handy(um, style), style);
+    }
+
+    /// <summary>How far off a gap may be, as it is said: to what a hand can set, and never nothing.</summary>
+    /// <param name="um">The spread, µm.</param>
+    /// <param name="style">The person's way of writing.</param>
+    public static string SaidSpread(double um, WritingStyle style) => Gap(Math.Max(HandStepUm(style), Handy(um, style)), style);
+
+    /// <summary>A gap to the nearest step that a hand can set, µm.</summary>
+    public static double Handy(double um, WritingStyle style) => Math.Round(um / HandStepUm(style), MidpointRounding.AwayFromZero) * HandStepUm(style);
+
+    /// <summary>A height as it is said: to 0.05 mm, or two thousandths of an inch.</summary>
+    public static double HandyHeight(double mm, WritingStyle style)
+    {
+        ArgumentNullException.ThrowIfNull(style);
+        var step = style.Height == HeightUnit.Mm ? 0.05 : 0.002 * 25.4;
+        return Math.Round(mm / step, MidpointRounding.AwayFromZero) * step;
+    }
+
+    /// <summary>The least step of a gap that a hand can set and that is worth saying, µm.</summary>
+    public static double HandStepUm(WritingStyle style)
+    {
+        ArgumentNullException.ThrowIfNull(style);
+        return style.Gap == GapUnit.Thou ? 0.2 * 25.4 : 5;
     }
 
     /// <summary>Prints a height in the person's unit of heights: <c>4 mm</c>, <c>0.156 in</c>, <c>5/32 in</c>, <c>just under 1/4

@@ -9,7 +9,7 @@ namespace Closemown.Quantities;
 public static class PlausibleRanges
 {
     private const string NipReason =
-        "What matters at the nip is 0.001 to 0.002 in (25 to 51 µm), "
+        "The gap that matters is 0.001 to 0.002 in (25 to 51 µm), "
         + "and a 1 mm thread with 14 detents and a lever of 0.25 gives 17.9 µm a click.";
 
     private const string OneGo = "Steps are turned at most two a side, side by side in turn, and felt between.";
@@ -63,7 +63,7 @@ public static class PlausibleRanges
         to["unit.clickSdUm"] = new(0.1, 30, "µm", "the uncertainty of one click", null, TenTimes, UmOrThou);
         to["unit.adjusterAtMm"] = new(-600, 600, "mm", "an adjuster's place from the middle", null, CmOrMm);
         to["unit.stationAtMm"] = new(-600, 600, "mm", "a station's place from the middle", null, CmOrMm);
-        to["unit.bandUm"] = new(-50, 150, "µm", "the wanted gap", "What matters at the nip is 25 to 51 µm.", TenTimes, UmOrThou);
+        to["unit.bandUm"] = new(-50, 150, "µm", "the wanted gap", "The gap that matters is 25 to 51 µm.", TenTimes, UmOrThou);
         to["unit.cleanUm"] = new(5, 150, "µm", "the gap that still cuts clean", null, TenTimes, UmOrThou);
         to["unit.cleanSdUm"] = new(0.5, 100, "µm", "the uncertainty of the gap that still cuts clean", null, TenTimes, UmOrThou);
         to["unit.grits"] = new(36, 1200, "", "the grit", null, TenTimes);

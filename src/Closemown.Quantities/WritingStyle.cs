@@ -42,7 +42,7 @@ public sealed record WritingStyle
     /// <summary>Decimal point, µm, mm, US words: also the form that programs read.</summary>
     public static WritingStyle Plain { get; } = new();
 
-    /// <summary>Decimal point, thou, fractions of an inch, US words.</summary>
+    /// <summary>Decimal point, thou, fractions of an inch, US words, and feet, pounds and °F.</summary>
     public static WritingStyle American { get; } = new() { Gap = GapUnit.Thou, Height = HeightUnit.InchFraction };
 
     /// <summary>Decimal point, hundredths of a millimetre, mm, UK words.</summary>
@@ -71,4 +71,13 @@ public sealed record WritingStyle
 
     /// <summary>The words of the trade; default US.</summary>
     public Wording Words { get; init; }
+
+    private readonly TurfUnits? _turf;
+
+    /// <summary>Units of areas, distances, warmth, rain and what is spread: those of the US where US words go with inches, else metric, unless told.</summary>
+    public TurfUnits Turf
+    {
+        get => _turf ?? (Words == Wording.US && Height != HeightUnit.Mm ? TurfUnits.American : TurfUnits.Metric);
+        init => _turf = value;
+    }
 }

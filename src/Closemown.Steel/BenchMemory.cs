@@ -36,6 +36,9 @@ public sealed class BenchMemory
     /// <summary>Whether an end was turned twice as far as any unit should need while what is felt and cut stayed the same.</summary>
     public bool AdjusterFails { get; private set; }
 
+    /// <summary>Whether a turn of an adjuster is in the book.</summary>
+    public bool EverTurned { get; private set; }
+
     private (double Left, double Right) turned;
 
     private readonly int?[] felt = [null, null, null];    // what was last felt at each station, whatever came between
@@ -177,6 +180,7 @@ public sealed class BenchMemory
                 if (e.Word("sound") is "ticks" or "louder") OddSound = e;
                 break;
             case "clicks":
+                EverTurned = true;
                 Turned(e.Number("left") ?? 0, e.Number("right") ?? 0);
                 break;
             case "square-up":
@@ -273,7 +277,7 @@ public sealed class BenchMemory
     {
         var found = Stations.All.Select(s => e.Word(s)).Where(w => w is not null).Select(w => Array.IndexOf(Checks.Words["paper-cut"], w)).ToArray();
         var mean = found.Average();
-        if (paper is { } last) Compare(mean == last);
+        if (paper is { } last && BladeReads.Of(e) is null) Compare(mean == last);
         if (LapsInVain > 0 && paperBeforeLap is { } before && mean < before) (LapsInVain, paperBeforeLap) = (0, null);
         (paper, PaperSinceLap, StillNotCutting) = (mean, true, mean > 0);
     }
@@ -290,12 +294,12 @@ public sealed class BenchMemory
 
     private void Contact(Entry e)
     {
-        var now = Array.ConvertAll<string, int?>([.. Stations.All], s => e.Word(s) is { } w ? Checks.CategoryOf("contact", w) : null);
+        var now = Array.ConvertAll<string, int?>([.. Stations.All], s => e.Word(s) is { } w ? Felt(w, Stations.IndexOf(s)) : null);
         if (Enumerable.Range(0, 3).Any(s => now[s] is not null && felt[s] is not null)) Compare(Enumerable.Range(0, 3).All(s => now[s] is null || felt[s] is null || now[s] == felt[s]));
         for (var s = 0; s < 3; s++)
         {
             if (e.Word(Stations.All[s]) is not { } word) continue;
-            felt[s] = lastContact[s] = Checks.CategoryOf("contact", word);
+            felt[s] = lastContact[s] = Felt(word, s);
             touched[s] = lastContact[s] < 2;
         }
         OddSound = null;
@@ -305,6 +309,9 @@ public sealed class BenchMemory
             EndsCompared = true;
         }
     }
+
+    /// <summary>How hard it touches at a station: the tightest blade decides, where blades were felt one by one.</summary>
+    private int Felt(string word, int station) => Signs.Blades.Tightest("contact", station) ?? (word == Checks.OnceATurn ? 1 : Checks.CategoryOf("contact", word));
 
     private void Turned(double left, double right)
     {

@@ -10,6 +10,7 @@ public static class Checks
     private const double DragHalfWidthUm = 8;
     private const double HeavyUm = -12;
     private const double TouchUm = 4;
+    private const double RunOutUm = 30;                  // as much as the mean blade may stand off where one touches once a turn; an assumption
     private const double ThinUm = 8;
     private const double WideUm = 20;
     private const double RaggedAboveCleanUm = 5;
@@ -25,6 +26,9 @@ public static class Checks
         ["swath"] = ["clean", "ragged", "uncut"],
         ["feeler"] = ["below", "between", "above"],
     };
+
+    /// <summary>What a contact check says where the tightest blade touches and the others do not: a fact of the reel before it is one of the gap.</summary>
+    public const string OnceATurn = "once-a-turn";
 
     /// <summary>The category that a word of a check stands for: its place in <see cref="Words"/>; −1 where it is none of them.</summary>
     public static int CategoryOf(string kind, string word) => Words.TryGetValue(kind, out var words) ? Array.IndexOf(words, word) : -1;
@@ -80,21 +84,24 @@ public static class Checks
         var variance = scatter * scatter;
         if (kind is "paper-cut" or "paper-drag" && !m.BladeNamed) variance += SteelDefaults.UnnamedBladeUm * SteelDefaults.UnnamedBladeUm;
         if (m.Warm && kind != "torch") variance += SteelDefaults.WarmScatterUm * SteelDefaults.WarmScatterUm;
+        if (m.BladesDiffer && kind is not ("torch" or "swath")) variance += SteelDefaults.BladesApartUm * SteelDefaults.BladesApartUm;
         if (m.Damp) variance += 9;
         return new(kind, station, terms, cuts, Words[kind], Math.Sqrt(variance));
     }
 
     /// <summary>The readings of an entry, station by station; empty where the entry is no such check.</summary>
-    internal static List<CheckRead> Read(Entry e, UnitDescription unit, PaperStrip strip)
+    internal static List<CheckRead> Read(Entry e, UnitDescription unit, PaperStrip strip, bool bladesDiffer = false)
     {
         var reads = new List<CheckRead>(3);
         if (!Words.ContainsKey(e.Kind.Name)) return reads;
-        var manner = new Manner(e.Number("layers") ?? 1, e.Flag("damp") ?? false, e.Word("blade") is not null, e.Word("state") is "just-run" or "sun");
+        var manner = new Manner(e.Number("layers") ?? 1, e.Flag("damp") ?? false, e.Word("blade") is not null, e.Word("state") is "just-run" or "sun", bladesDiffer);
         for (var s = 0; s < 3; s++)
         {
             var station = Stations.All[s];
             if (e.Feeler(station) is { } f)
                 reads.Add(new(Of(e.Kind.Name, s, unit, strip, manner), -1, f.GoUm ?? double.NegativeInfinity, f.NoGoUm ?? double.PositiveInfinity));
+            else if (e.Word(station) is OnceATurn)
+                reads.Add(new(Of(e.Kind.Name, s, unit, strip, manner), -1, HeavyUm, TouchUm + RunOutUm));
             else if (e.Word(station) is { } word)
                 reads.Add(new(Of(e.Kind.Name, s, unit, strip, manner), Array.IndexOf(Words[e.Kind.Name], word), 0, 0));
         }
@@ -102,11 +109,11 @@ public static class Checks
     }
 }
 
-/// <summary>How a check was done.</summary>
-internal readonly record struct Manner(double Layers, bool Damp, bool BladeNamed, bool Warm)
+/// <summary>How a check was done; of several blades that were named, each stands off from the mean blade by itself.</summary>
+internal readonly record struct Manner(double Layers, bool Damp, bool BladeNamed, bool Warm, bool BladesDiffer)
 {
     public Manner()
-        : this(1, false, false, false)
+        : this(1, false, false, false, false)
     {
     }
 }

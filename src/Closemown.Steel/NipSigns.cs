@@ -16,6 +16,9 @@ public sealed class NipSigns
     private readonly Dictionary<(string Kind, int Station), (Entry Entry, int Category)> last = [];
     private readonly bool[] fed = [false, false, false];
 
+    /// <summary>What was read blade by blade.</summary>
+    public BladeReads Blades { get; } = new();
+
     /// <summary>The hit since which nobody has looked at the fit; null for none.</summary>
     public Entry? StrikeOpen { get; private set; }
 
@@ -99,6 +102,7 @@ public sealed class NipSigns
                 Mown();
                 break;
         }
+        if (NipChecks.Contains(kind)) Blades.Add(e);
         if (NipChecks.Contains(kind)) Checked(e, before);
         if (Changes.Contains(kind)) Change(e, before);
     }
@@ -132,9 +136,9 @@ public sealed class NipSigns
         foreach (var (s, c) in Read(e))
         {
             var key = (e.Kind.Name, s);
-            if (!settled && last.TryGetValue(key, out var was) && Math.Abs(was.Category - c) > 1 && (was.Entry.By ?? "") != (e.By ?? "") && (e.At - was.Entry.At).TotalMinutes <= TogetherMinutes)
+            if (!settled && last.TryGetValue(key, out var was) && Math.Abs(was.Category - c) > 1 && (was.Entry.By ?? "") != (e.By ?? "") && BladeReads.Of(was.Entry) == BladeReads.Of(e) && (e.At - was.Entry.At).TotalMinutes <= TogetherMinutes)
                 Opposite = (was.Entry, e, s);
-            last[key] = (e, c);
+            last[key] = (e, Blades.Widest(e.Kind.Name, s) ?? c);
         }
         if (e.Is("contact"))
         {
@@ -144,12 +148,13 @@ public sealed class NipSigns
         if (!e.Is("paper-cut")) return;
         foreach (var (s, _) in Read(e)) fed[s] = true;
         var all = Read(e).ToDictionary(r => r.Station, r => r.Category);
-        if (all.Count == 3) FoldsFar = all[0] == 2 && all[1] > 0 && all[2] == 2 && !before.AnyTouched;
+        if (all.Count == 3) FoldsFar = Tightest(0) == 2 && Tightest(1) > 0 && Tightest(2) == 2 && !before.AnyTouched;
         else if (all.Values.Any(c => c < 2)) FoldsFar = false;
         if (!all.TryGetValue(1, out var middle)) return;
         if (middle == 2 && End(0) && End(2)) (HollowSeen, HollowLast) = (HollowSeen + 1, e);
         else if (middle == 0) (HollowSeen, HollowLast, StraightedgeMm, KnifeScrewsDone) = (0, null, null, false);
 
+        int Tightest(int s) => Blades.Tightest("paper-cut", s) ?? all[s];
         bool End(int s) => all.TryGetValue(s, out var c) ? c == 0 || (c < 2 && before.Touched(s)) : before.Touched(s);
     }
 
@@ -159,14 +164,17 @@ public sealed class NipSigns
         Turned |= e.Is("clicks") || e.Is("square-up") || e.Is("lap");
         Array.Fill(fed, false);
         last.Clear();
+        Blades.Over();
         (OtherChecks, FurtherChecks, Opposite) = (0, 0, null);
         BackedOff = e.Is("clicks") && (BackedOff || before.Heavy);
+        if (e.Is("grind") || e.Is("rebuild")) Blades.Forget();
         if (e.Is("grind") || e.Is("rebuild")) (HollowSeen, HollowLast, StraightedgeMm, KnifeScrewsDone, FoldsFar) = (0, null, null, false, false);
     }
 
     private void Mown()
     {
         Turned = false;
+        Blades.Over();
         (Changed, Hot, Opposite, OtherChecks, FurtherChecks, BackedOff, FoldsFar, Swath) = (false, null, null, 0, 0, false, false, null);
         Array.Fill(fed, false);
         last.Clear();

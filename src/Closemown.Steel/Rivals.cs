@@ -136,8 +136,10 @@ internal static class Rivals
     /// <summary>What may have happened at an entry: each reading mistaken, all of them, or something moved besides.</summary>
     private static IEnumerable<RivalLife> LivesOf(Moment m)
     {
-        for (var r = 0; r < m.Reads.Count; r++) yield return new(RivalKind.MistakenReading, r, null, MistakenOften / Words(m.Reads[r]));
-        if (m.Reads.Count > 1) yield return new(RivalKind.MistakenReading, All, null, m.Reads.Aggregate(WholeOften, (often, r) => often / Words(r)));
+        // Blades differ: who read one of them was not mistaken for reading another thing than before.
+        var blade = BladeReads.Of(m.Entry) is not null;
+        for (var r = 0; r < m.Reads.Count && !blade; r++) yield return new(RivalKind.MistakenReading, r, null, MistakenOften / Words(m.Reads[r]));
+        if (!blade && m.Reads.Count > 1) yield return new(RivalKind.MistakenReading, All, null, m.Reads.Aggregate(WholeOften, (often, r) => often / Words(r)));
         foreach (var (kind, jump, often) in Jumps(m)) yield return new(kind, None, jump, often);
 
         static int Words(CheckRead r) => r.Category < 0 ? 3 : r.Check.Words.Count;

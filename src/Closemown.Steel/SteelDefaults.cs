@@ -120,6 +120,9 @@ public static class SteelDefaults
     /// <summary>More scatter of a check that does not name its blade: run-out belongs to blades. An assumption.</summary>
     public const double UnnamedBladeUm = 2;
 
+    /// <summary>How far a single blade may stand off from the mean blade, µm: seen in the cut from 10 to 20. Common practice, no source.</summary>
+    public const double BladesApartUm = 8;
+
     /// <summary>Noise of the chain: µm per √hour mown, per √click, at a reversal, per √hour of an edge, and a floor at every step. Assumptions.</summary>
     public const double MowNoiseUm = 1.3;
 

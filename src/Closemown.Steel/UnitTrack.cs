@@ -39,6 +39,7 @@ public sealed class UnitTrack
     private List<Explanation> explanations = [];
     private UnusualReading? explained;                   // the last one whose explanation was taken as what happened
     private readonly HeightDisturbance height;
+    private readonly HashSet<string> blades = new(StringComparer.Ordinal);
     private bool taken;
     private readonly RepeatedChecks repeats;
     private readonly RepeatShare repeatShare;
@@ -136,10 +137,11 @@ public sealed class UnitTrack
         var hours = e.Is("mow") ? MowingHours.Of(e, Unit) : 0;
         var newStrip = UseStrip(e);
         if (e.Is("lap")) LastGrit = e.Number("grit") ?? LastGrit;
+        if (BladeReads.Of(e) is { } named) blades.Add(named);
         var reads = ReadsOf(e);
         var person = reads.Count > 0 ? running.HandOf(e.By ?? "") : 0;
         if (newStrip is not null || e.Is("square-up") || (!tips && !e.Is("swath") && !Memory.AtBench(e.At))) repeats.Over();
-        reads = repeats.Of(reads, person, e.Kind.IndexOf("blade") >= 0 ? e.Word("blade") : null);
+        reads = repeats.Of(reads, person, BladeReads.Of(e));
         var setsHeight = BenchMemory.SetsHeight(e);
         if (BenchMemory.ChangesNip(e)) height.Close(running.Current);
         var begins = setsHeight && !(height.Waits && Memory.HeightSet is not null);
@@ -159,7 +161,7 @@ public sealed class UnitTrack
         }
         Turf(e);
         // Blades differ: a reading of one blade tells of that blade and is no mistake for being unlike the others.
-        var blade = e.Kind.IndexOf("blade") >= 0 && e.Word("blade") is not null;
+        var blade = BladeReads.Of(e) is not null;
         var odd = surprise is { } s && s.All < UnusualBelow && Readings > FirstReadings && options.Rivals && !blade ? s.All : (double?)null;
         if (surprise is { } seen && options.Rivals && (odd is not null || rivals.Count > 0 || Rivals.Wanted(moments, Readings > FirstReadings))) Weigh();
         if (odd is { } p) unusual.Add(new(e, p));
@@ -218,7 +220,7 @@ public sealed class UnitTrack
         ? [.. ((int[])[0, 2]).Select(s => new CheckRead(Checks.Of("paper-drag", s, Unit, Strip), 1, 0, 0))]
         : Straightedge.Is(e) ? [Straightedge.Read(e)]
         : LeafTips.Is(e) ? [.. LeafTips.Read(e, Memory.LastMow, Memory.FeelWanted, Unit)]
-        : Checks.Read(e, Unit, Strip);                    // empty for a swath that says only what was heard
+        : Checks.Read(e, Unit, Strip, blades.Count > 1);                    // empty for a swath that says only what was heard
 
     private ReadingSurprise Foresee(Moment m)
     {
@@ -227,7 +229,7 @@ public sealed class UnitTrack
         {
             var read = m.Reads[r];
             var p = running.Probabilities(read, m.Person, out var seen);
-            m.Excess[r] = -Math.Log(Math.Max(p[seen], 1e-300)) + p.Sum(x => x > 0 ? x * Math.Log(x) : 0);
+            m.Excess[r] = BladeReads.Of(m.Entry) is not null ? 0 : -Math.Log(Math.Max(p[seen], 1e-300)) + p.Sum(x => x > 0 ? x * Math.Log(x) : 0);
             Score.Add(p, seen);
             if (read.Earlier.Count > 0) repeatShare.Learn(share => running.Repeated(read with { Shared = share }, m.Person));
             at.Add((read.Check.Station, Surprise.OfCategory(p, seen)));

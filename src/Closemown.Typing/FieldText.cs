@@ -14,6 +14,8 @@ public static class FieldText
         ["counterclockwise"] = "anticlockwise",
         ["counter-clockwise"] = "anticlockwise",
         ["anti-clockwise"] = "anticlockwise",
+        ["once"] = "once-a-turn",
+        ["once a turn"] = "once-a-turn",
         ["fold"] = "folds",
         ["cut"] = "cuts",
         ["nick"] = "nicks",

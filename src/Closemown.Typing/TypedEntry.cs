@@ -52,10 +52,22 @@ public sealed class TypedEntry(KindSpec kind, WritingStyle style, BookNames? nam
     public void Set(FieldSpec field, string text)
     {
         if (Today is { } today && field.Form is FieldForm.Date or FieldForm.Dates) text = string.Join(',', text.Split(',', ';').Select(d => Iso(field, d.Trim(), today)));
+        if (Kind.Name == "unit" && field.Name == "clickUm" && ClickTurns.Read(text, Style) is { } click)
+        {
+            Roughly(field, click, text);
+            return;
+        }
         if (!values.TryAdd(field.Name, FieldText.Read(Kind, field, text, Style))) throw new TypedFault($"{field.Name} is given twice.", "Give it once.");
     }
 
     /// <summary>A day in the spelling of the contract. Of the weather it is past unless it is written in full.</summary>
+    /// <summary>One step from the steps of a turn and the thread.</summary>
+    private void Roughly(FieldSpec field, ClickStart click, string text)
+    {
+        if (!values.TryAdd(field.Name, new(JsonValue.Create(click.Um), new TypedNumber(click.Um, null, true), text))) throw new TypedFault($"{field.Name} is given twice.", "Give it once.");
+        if (click.RoughUm is { } rough) values.TryAdd("clickSdUm", new(JsonValue.Create(rough), new TypedNumber(rough, null, false), null));
+    }
+
     private string Iso(FieldSpec field, string text, DateOnly today)
     {
         string[] words = [text];

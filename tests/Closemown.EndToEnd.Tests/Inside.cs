@@ -6,14 +6,19 @@ using Closemown.Cli;
 namespace Closemown.EndToEnd.Tests;
 
 /// <summary>The program run within the test, with a clock that stands: for long tables of what may be typed.</summary>
-internal sealed partial class Inside(DateTimeOffset now) : IDisposable
+internal sealed partial class Inside(DateTimeOffset now, int width = 400) : IDisposable
 {
     private readonly string folder = Directory.CreateTempSubdirectory("closemown-test-").FullName;
 
     /// <summary>The book's file.</summary>
     public string Book => Path.Combine(folder, "book.closemown");
 
-    public Ran Run(params string[] args)
+    public Ran Run(params string[] args) => Asked("", args);
+
+    /// <summary>Runs a command at a terminal at which somebody answers.</summary>
+    /// <param name="answers">The answers, a line each; empty where nobody can be asked.</param>
+    /// <param name="args">What is typed.</param>
+    public Ran Asked(string answers, params string[] args)
     {
         using var output = new StringWriter();
         using var error = new StringWriter();
@@ -24,7 +29,7 @@ internal sealed partial class Inside(DateTimeOffset now) : IDisposable
             "HOME" => folder,
             _ => null,
         };
-        var exit = CommandLine.Run(args, new Surroundings(new Screen(output, error) { Width = 400 }, new StandingClock(now), Variable, () => new MemoryStream(Encoding.UTF8.GetBytes(""))));
+        var exit = CommandLine.Run(args, new Surroundings(new Screen(output, error) { Width = width, CanAsk = answers.Length > 0 }, new StandingClock(now), Variable, () => new MemoryStream(Encoding.UTF8.GetBytes(answers))));
         return new Ran(exit, output.ToString(), error.ToString());
     }
 

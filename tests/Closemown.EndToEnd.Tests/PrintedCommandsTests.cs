@@ -81,7 +81,7 @@ public sealed class PrintedCommandsTests
         {
             var ran = inside.Type(command);
             Assert.Equal((0, ""), (ran.Exit, ran.Error));
-            Assert.DoesNotMatch("[0-9]\\.[0-9]", ran.Out.Split("This advice:")[0]);
+            Assert.DoesNotMatch("[0-9]\\.[0-9]", ran.Out.Split("More:")[0]);
         }
     }
 
@@ -89,6 +89,6 @@ public sealed class PrintedCommandsTests
     {
         var word = does switch { "paper-cut" => "cuts", "paper-drag" => "slight", "contact" => "none", "torch" => "thin", "gauge" => style.Height == HeightUnit.Mm ? "5mm" : "0.2in", _ => "clean" };
         if (does == "gauge" && style.DecimalSign == ',') word = word.Replace('.', ',');
-        return [("LEFT", word), ("CENTRE", word), ("RIGHT", word), ("…", word)];
+        return [("LEFT", word), ("CENTRE", word), ("CENTER", word), ("RIGHT", word), ("…", word)];
     }
 }

@@ -35,7 +35,7 @@ public sealed class TurfCommandTests
         using var bench = Kept();
         var told = bench.Run("turf", "--draw", "--why", "--at", At);
         Assert.Equal(0, told.Exit);
-        Assert.All((string[])["The canopy, in mm", "mown", "rain mm", "wished", "The turf stands at about", "would come off", "the label and local law decide", "Gelernter & Stowell 2005"], n => Assert.Contains(n, told.Out, StringComparison.Ordinal));
+        Assert.All((string[])["The standing height, in mm", "mown", "rain mm", "wished", "The turf stands at about", "would come off", "the label and local law decide", "Gelernter & Stowell 2005"], n => Assert.Contains(n, told.Out, StringComparison.Ordinal));
         Assert.All(told.Out.Split('\n'), line => Assert.InRange(line.Length, 0, 80));
         var json = bench.Run("turf", "--json", "--at", At).Json["turf"]!;
         Assert.InRange((double)json["canopyMm"]!["mean"]!, 5, 9);

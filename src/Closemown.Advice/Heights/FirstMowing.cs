@@ -30,8 +30,8 @@ internal sealed record FirstMowing(string Area, double StandsMm, double CutMm, I
     /// <param name="belief">The unit that would mow it.</param>
     public string Say(HeightBelief belief)
     {
-        var first = Steps.Count > 1 ? $" (step-down): {Count(Steps.Count)} mowings, the first cut at {HeightSpeech.Mm(Steps[0].CutMm)} with the bench at {HeightSpeech.Mm(belief.SetBenchMm(Steps[0].CutMm, Area).Mean)}" : " (step-down)";
-        return $"{Phrasing.AsTyped(Area)} stands at about {HeightSpeech.Mm(StandsMm)}: the first mowing at this height would take {StepSpeech.InHundred(Share)} of it, more than a third. Come down in steps instead{first}.";
+        var first = Steps.Count > 1 ? $" (step-down): {Count(Steps.Count)} mowings, the first cut at {HeightSpeech.Near(Steps[0].CutMm)} with the bench at {HeightSpeech.Near(belief.SetBenchMm(Steps[0].CutMm, Area).Mean)}" : " (step-down)";
+        return $"{Phrasing.AsTyped(Area)} stands at about {HeightSpeech.Near(StandsMm)}: the first mowing at this height would take {Math.Round(100 * Share):0} % of it, more than a third. Come down in steps instead{first}.";
     }
 
     private static string Count(int n) => n switch { 2 => "two", 3 => "three", 4 => "four", 5 => "five", _ => n.ToString(System.Globalization.CultureInfo.InvariantCulture) };

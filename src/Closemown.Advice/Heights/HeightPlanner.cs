@@ -77,7 +77,7 @@ public static class HeightPlanner
         {
             Rules = [.. belief.Track.Lagging.Count > 0 ? (Rule[])[HeightRules.Follows] : [], .. HeightSpeech.Rules(h.Why), .. h.Do == HeightDo.Done ? (Rule[])[HeightRules.Nip] : []],
             Alternatives = h.Do is HeightDo.Gauge or HeightDo.Screw && h.Within > 0
-                ? [new Alternative(new AdviceStep("mow"), $"leave it as it stands: {StepSpeech.InHundred(h.Within)} that both sides are within {HeightSpeech.Mm(aim.TolMm)}", null, null)]
+                ? [new Alternative(new AdviceStep("mow"), $"leave it as it stands: that both sides are within {HeightSpeech.Mm(aim.TolMm)} is {StepSpeech.Chance(h.Within)}", null, null)]
                 : [],
         };
     }
@@ -94,7 +94,7 @@ public static class HeightPlanner
             Say = "Leave the height as it stands.",
             ExpectHeight = new(belief.BenchMm(0), belief.BenchMm(1), within),
             Within = within,
-            Why = [$"The step before was declined. As it stands, {StepSpeech.InHundred(within)} that both sides are within {HeightSpeech.Mm(aim.TolMm)}.", .. HeightSpeech.Known(belief, question, aim)],
+            Why = [$"The step before was declined. That both sides are within {HeightSpeech.Mm(aim.TolMm)} as it stands is {StepSpeech.Chance(within)}.", .. HeightSpeech.Known(belief, question, aim)],
         })
         {
             Rules = [HeightRules.Nip],

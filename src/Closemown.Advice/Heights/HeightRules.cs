@@ -18,5 +18,5 @@ public static class HeightRules
 
     public static Rule FromBelow { get; } = new("come-up-to-it", "Until the lost motion of a screw is known well, come up to the height from below.", Practice);
 
-    public static Rule Nip { get; } = new("nip-after-height", "After the height was set or read, the nip is felt before mowing: a gauge hooked on the bedknife and the nuts can move it.", Practice);
+    public static Rule Nip { get; } = new("nip-after-height", "After the height was set or read, both ends are felt before mowing: a gauge hooked on the bedknife and the nuts can move the gap.", Practice);
 }

@@ -17,7 +17,7 @@ internal static class LaggingSide
     {
         var (a, b) = (lags.Moves[0], lags.Moves[1]);
         var finer = unit.ToldMmPerTurn is null ? " (Should its thread be finer than usual, describe the unit with its screwMmPerTurn.)" : "";
-        return $"The {Name(lags)} side does not follow its screw: turned by {Mm(a.TurnedMm)} and then {Mm(b.TurnedMm)}, it made {Made(a)} and {Made(b)}. That is a fault, not scatter: look at its {Looked}.{finer}";
+        return $"The {Name(lags)} side does not follow its screw: turned by {Mm(a.TurnedMm)} and then {Mm(b.TurnedMm)}, it made {Made(a)} and {Made(b)}. That is a fault, not chance: look at its {Looked}.{finer}";
     }
 
     private static string Looked => string.Join(", ", Look[..^1]) + " and " + Look[^1];

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Closemown.Advice;
 
 /// <summary>How pressing a unit's next step at the bench is.</summary>
@@ -50,6 +48,6 @@ internal static class TodayBench
     private static bool Lapping(AdviceStep step) => step.Do == "lap" || step.Then.Any(t => t.Do == "lap");
 
     private static string Stands(ExpectedNip? nip, bool odd) => nip is not null
-        ? string.Create(CultureInfo.InvariantCulture, $"as it stands it is in tolerance with {StepSpeech.InHundred(nip.InTolerance)}, and {StepSpeech.InHundred(nip.CleanShare)} leaves would be cut clean.")
+        ? $"that it is in tolerance as it stands is {StepSpeech.Chance(nip.InTolerance)}."
         : odd ? "its last reading is in doubt." : "nothing tells yet how its {gap} stands.";
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Closemown.Entries;
 
 namespace Closemown.Advice;
 
@@ -24,7 +25,7 @@ public sealed record TodayOdd(Guid Id, double? Surprise, string Say)
             var track = desk.Track(unit);
             if (track.Memory.Unusual is not { } u) continue;
             var causes = track.Unusual.LastOrDefault(o => o.Entry.Id == u.Entry.Id)?.Explanations is { } e && ExplanationSpeech.Sentence(e) is { } said ? " " + said : "";
-            odd.Add(new(u.Entry.Id, u.Surprise, $"The last {u.Entry.Kind.Name} is not like this mower (about 1 in {Math.Max(2, Math.Round(1 / Math.Max(u.Surprise, 1e-6))).ToString("0", CultureInfo.InvariantCulture)}).{causes}") { Unit = unit });
+            odd.Add(new(u.Entry.Id, u.Surprise, $"The last {KindWords.Reading(u.Entry.Kind)} is not like this mower (about 1 in {Math.Max(2, Math.Round(1 / Math.Max(u.Surprise, 1e-6))).ToString("0", CultureInfo.InvariantCulture)}).{causes}") { Unit = unit });
         }
         foreach (var plan in plans)
         {
@@ -40,8 +41,8 @@ public sealed record TodayOdd(Guid Id, double? Surprise, string Say)
         if (ahead.Count == 0) return null;
         var (first, day) = (ahead[0], ahead[0].At.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
         var say = ahead.Count == 1
-            ? $"An entry ({first.Kind.Name}) is of {day}, which is to come. It counts already: take it out, or enter it again with its right time."
-            : $"{ahead.Count} entries are of days to come, the first ({first.Kind.Name}) of {day}. They count already: take them out, or enter them again with their right times.";
+            ? $"An entry ({KindWords.Done(first.Kind)}) is of {day}, which is to come. It counts already: take it out, or enter it again with its right time."
+            : $"{ahead.Count} entries are of days to come, the first ({KindWords.Done(first.Kind)}) of {day}. They count already: take them out, or enter them again with their right times.";
         return new(first.Id, null, say) { Unit = first.Unit, Area = first.Unit is null ? first.Area : null };
     }
 }

@@ -64,13 +64,13 @@ internal static class TodayTurf
     {
         var day = plan.Plan.Days[0];
         var (urgency, because) = Match(plan) is { } f ? (Urgency.Match, $"The match is {(f == day.Date ? "today" : "tomorrow")}.")
-            : day.Why.Reason == PlanReason.OverThirdByNextFreeDay ? (Urgency.Now, $"Left to the next free day it would be more than a third with {StepSpeech.InHundred(day.Why.Value)}.")
+            : day.Why.Reason == PlanReason.OverThirdByNextFreeDay ? (Urgency.Now, $"Left to the next free day it is {StepSpeech.Chance(day.Why.Value)} that more than a third would come off.")
             : day.AskFirst ? (Urgency.Now, "More than a third would come off already.")
-            : day.ScalpProbability >= ScalpLikely ? (Urgency.Now, $"It is near scalping: {StepSpeech.InHundred(day.ScalpProbability)}.")
+            : day.ScalpProbability >= ScalpLikely ? (Urgency.Now, $"It is near scalping ({StepSpeech.Chance(day.ScalpProbability)}).")
             : (Urgency.Today, "Waiting is expected to cost more.");
         // What the bench says of a mowing belongs to it only where the bench asks for nothing first.
         var bench = unit is { } u && u.Advice.Step.Do == "mow" ? u.Advice : null;
-        var set = plan.Today.CutMm?.Unit is { } name ? $" Set the bench to {HeightSpeech.Mm(desk.Height(name).SetBenchMm(day.CutMm, plan.Today.AreaName).Mean)}." : "";
+        var set = plan.Today.CutMm?.Unit is { } name ? $" Set the bench to {HeightSpeech.Near(desk.Height(name).SetBenchMm(day.CutMm, plan.Today.AreaName).Mean)}." : "";
         return new TodayTask("mow", urgency, ReadFirst(plan) + PlanSpeech.Mowing(plan) + set, because)
         {
             Area = plan.Today.AreaName,

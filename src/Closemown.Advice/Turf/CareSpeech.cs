@@ -13,14 +13,16 @@ public static class CareSpeech
     {
         ArgumentNullException.ThrowIfNull(t);
         var feed = t.Feed;
-        yield return $"Growth in the coming month asks for about {Range(feed.LowGm2, feed.HighGm2)} g of nitrogen a m²; {N(feed.GivenGm2)} were given in the last 30 days ({Label}).";
+        yield return $"Growth in the coming month asks for about {Range(feed.LowGm2, feed.HighGm2)} of nitrogen; {Feed(feed.GivenGm2)} was given in the last 30 days ({Label}).";
         if (t.Day.RegulatorCDays is { } sum)
             yield return $"The growth regulator has {sum.ToString("0", CultureInfo.InvariantCulture)} of {TurfAnswer.Clock(t.Ledger.Track.Area).ThresholdCDays.ToString("0", CultureInfo.InvariantCulture)} °C·day behind it ({Label}).";
         if (DiseaseRisk.DollarSpotOf(t.Ledger.Track.Days, t.Date) is { } spot)
             yield return $"Dollar spot by five days' warmth and humidity: {StepSpeech.InHundred(spot.Value)}{(spot.Outside is null ? "" : $" (outside the published range: {spot.Outside})")} ({Label}).";
     }
 
-    private static string Range(double low, double high) => N(low) == N(high) ? N(low) : $"{N(low)} to {N(high)}";
+    private static string Range(double low, double high) => N(low) == N(high) ? Feed(low) : $"{Feed(low)} to {Feed(high)}";
 
-    private static string N(double x) => Phrasing.Number(x, "0.0");
+    private static string Feed(double gm2) => $"{{feed:{N(gm2)}}}";
+
+    private static string N(double x) => x.ToString("0.0", CultureInfo.InvariantCulture);
 }

@@ -29,31 +29,31 @@ public static class PlanSpeech
     public static string Why(PlanDay d)
     {
         ArgumentNullException.ThrowIfNull(d);
-        var share = $"{Percent(d.Share.Mean)} in 100 of the leaf";
+        var share = $"{Percent(d.Share.Mean)} % of the leaf";
         var why = d.Why.Reason switch
         {
-            PlanReason.WaitingCostsMore => $"It stands at about {HeightSpeech.Mm(d.CanopyMm.Mean)}; {share} come off at {HeightSpeech.Mm(d.CutMm)}, and waiting is expected to cost more.",
-            PlanReason.OverThirdByNextFreeDay => $"It stands at about {HeightSpeech.Mm(d.CanopyMm.Mean)}; {share} come off at {HeightSpeech.Mm(d.CutMm)}. Left to the next free day it would be more than a third with {StepSpeech.InHundred(d.Why.Value)}.",
-            PlanReason.TowardsWish => $"On the way to the wished height: {share} come off at {HeightSpeech.Mm(d.CutMm)}, {HeightSpeech.Mm(d.Why.Value)} are still to go.",
-            PlanReason.ComingDown => $"It stands at about {HeightSpeech.Mm(d.CanopyMm.Mean)}: too tall for one mowing, so it is coming down by thirds. {share} come off at {HeightSpeech.Mm(d.CutMm)}; one cut back to {HeightSpeech.Mm(d.WhyHeight.Value)} would take {Percent(d.Why.Value)}. If this mower does not go so high, use one that does.",
+            PlanReason.WaitingCostsMore => $"It stands at about {HeightSpeech.Near(d.CanopyMm.Mean)}; {share} come off at {HeightSpeech.Near(d.CutMm)}, and waiting is expected to cost more.",
+            PlanReason.OverThirdByNextFreeDay => $"It stands at about {HeightSpeech.Near(d.CanopyMm.Mean)}; {share} come off at {HeightSpeech.Near(d.CutMm)}. Left to the next free day it is {StepSpeech.Chance(d.Why.Value)} to be more than a third.",
+            PlanReason.TowardsWish => $"On the way to the wished height: {share} come off at {HeightSpeech.Near(d.CutMm)}, {HeightSpeech.Near(d.Why.Value)} are still to go.",
+            PlanReason.ComingDown => $"It stands at about {HeightSpeech.Near(d.CanopyMm.Mean)}: too tall for one mowing, so it is coming down by thirds. {share} come off at {HeightSpeech.Near(d.CutMm)}; one cut back to {HeightSpeech.Near(d.WhyHeight.Value)} would take {Percent(d.Why.Value)} %. If this mower does not go so high, use one that does.",
             PlanReason.ComingDownWaits => "It is coming down by thirds: some days lie between two of these mowings.",
-            PlanReason.TooTall => $"Too tall for one mowing ({Percent(d.Why.Value)} in 100 of the leaf at the usual cut), and the height is not changed that day: a match is near, the minutes do not suffice, or it may wilt.",
-            PlanReason.KeepOff => $"Keep off: frost, frozen or flooded ground with {StepSpeech.InHundred(d.Why.Value)}.",
+            PlanReason.TooTall => $"Too tall for one mowing ({Percent(d.Why.Value)} % of the leaf at the usual cut), and the height is not changed that day: a match is near, the minutes do not suffice, or it may wilt.",
+            PlanReason.KeepOff => $"Keep off: frost, frozen or flooded ground ({StepSpeech.Chance(d.Why.Value)}).",
             PlanReason.NotFree when d.FreeProbability == 0 => "A day off: nobody is there to mow.",
             PlanReason.NotFree when d.LossMown < d.LossNotMown => "Not one of the usual days; if you are there all the same, mowing pays.",
             PlanReason.NotFree => "Not one of the usual days.",
             PlanReason.NoMinutes => "The minutes of the day do not suffice.",
-            PlanReason.LittleGrown => $"Little has grown: {Percent(d.Why.Value)} in 100 of the leaf would come off.",
+            PlanReason.LittleGrown => $"Little has grown: {Percent(d.Why.Value)} % of the leaf would come off.",
             PlanReason.Stressed => "The turf is stressed: better left alone.",
             _ => $"{share} would come off, and a later day is expected to cost less.",
         };
         var height = d.WhyHeight.Reason switch
         {
-            HeightReason.LoweredTowardsWish => $" Lowered by {HeightSpeech.Mm(d.WhyHeight.Value)}, a step toward the wish: roll or double-cut first.",
-            HeightReason.RaisedForShare => $" Raised, or kept up: the last cut would take {Percent(d.WhyHeight.Value)} in 100 at once; it comes down again in steps.",
+            HeightReason.LoweredTowardsWish => $" Lowered by {HeightSpeech.Near(d.WhyHeight.Value)}, a step toward the wish: roll or double-cut first.",
+            HeightReason.RaisedForShare => $" Raised, or kept up: the last cut would take {Percent(d.WhyHeight.Value)} % at once; it comes down again in steps.",
             HeightReason.RaisedForStress => " Raised, or kept up: the turf is stressed, so a light trim only.",
-            HeightReason.RaisedForScalp => $" Raised, or kept up: lower would scalp with {StepSpeech.InHundred(d.WhyHeight.Value)}.",
-            HeightReason.RaisedTowardsWish => $" Raised by {HeightSpeech.Mm(d.WhyHeight.Value)} toward the wish.",
+            HeightReason.RaisedForScalp => $" Raised, or kept up: lower would scalp ({StepSpeech.Chance(d.WhyHeight.Value)}).",
+            HeightReason.RaisedTowardsWish => $" Raised by {HeightSpeech.Near(d.WhyHeight.Value)} toward the wish.",
             HeightReason.RaisedForStep => " Raised: the mower is set more than a step under the last cut.",
             HeightReason.HeldWilting => " Not lowered: never on wilting turf.",
             HeightReason.HeldStressed => " Not lowered: none under stress.",
@@ -76,7 +76,7 @@ public static class PlanSpeech
 
     /// <summary>How turf too tall for one mowing comes down. Common practice, no source.</summary>
     private static string ByThirds(PlanDay d) =>
-        $"Too tall for one mowing: take a third at most, at about {HeightSpeech.Mm(d.CutMm)} or as high as a mower goes, and come down by thirds, some days between (closemown step-down).";
+        $"Too tall for one mowing: take a third at most, at about {HeightSpeech.Near(d.CutMm)} or as high as a mower goes, and come down by thirds, some days between (closemown step-down).";
 
     /// <summary>That the standing height is to be read first; null where it is known well enough.</summary>
     public static string? ReadFirst(AreaPlan plan)
@@ -84,7 +84,7 @@ public static class PlanSpeech
         ArgumentNullException.ThrowIfNull(plan);
         if (TurfSpeech.NotKnown(plan.Today) is { } unknown) return unknown;
         return plan.Today.CanopyMm.Sd > ReadFirstShare * plan.Today.CanopyMm.Mean
-            ? $"What the turf stands at is hardly known (give or take {HeightSpeech.Mm(plan.Today.CanopyMm.Sd)}): read it first, at five spots; all that follows hangs on it." : null;
+            ? $"What the turf stands at is hardly known (give or take {HeightSpeech.Near(plan.Today.CanopyMm.Sd)}): read it first, at five spots; all that follows hangs on it." : null;
     }
 
     /// <summary>When to mow next, and at which height.</summary>
@@ -95,8 +95,8 @@ public static class PlanSpeech
         var next = plan.Plan.Days.FirstOrDefault(d => d.Mow);
         return next is null ? $"No mowing is planned in these {plan.Plan.Days.Count.ToString(CultureInfo.InvariantCulture)} days."
             : TooTall(next) ? (next.Date == plan.Today.Date ? "" : $"Next mowing {TurfSpeech.Day(next.Date)}. ") + ByThirds(next)
-            : next.Date == plan.Today.Date ? $"Mow today at {HeightSpeech.Mm(next.CutMm)}."
-            : $"Next mowing {TurfSpeech.Day(next.Date)} at {HeightSpeech.Mm(next.CutMm)}.";
+            : next.Date == plan.Today.Date ? $"Mow today at {HeightSpeech.Near(next.CutMm)}."
+            : $"Next mowing {TurfSpeech.Day(next.Date)} at {HeightSpeech.Near(next.CutMm)}.";
     }
 
     /// <summary>The plan in short.</summary>
@@ -117,7 +117,7 @@ public static class PlanSpeech
         var when = outlook.Earliest is { } on ? $"by about {TurfSpeech.Day(on)}" : "later than this plan looks";
         if (wish.ByDate is { } past && past < plan.Today.Date) return $"The wished {HeightSpeech.Mm(cut)} was due on {TurfSpeech.Day(past)}; it is reached {when}.";
         return wish.ByDate is { } by && outlook.CanMeetDate == false
-            ? $"The wished {HeightSpeech.Mm(cut)} cannot be counted on by {TurfSpeech.Day(by)}{(outlook.ByDateProbability is { } p ? $" ({StepSpeech.InHundred(p)})" : "")} without cutting too much at once; it can be reached {when}."
+            ? $"The wished {HeightSpeech.Mm(cut)} cannot be counted on by {TurfSpeech.Day(by)}{(outlook.ByDateProbability is { } p ? $" ({StepSpeech.Chance(p)})" : "")} without cutting too much at once; it can be reached {when}."
             : $"The wished {HeightSpeech.Mm(cut)} is reached {when}, in steps of at most half a millimetre.";
     }
 

@@ -17,8 +17,8 @@ public static class TurfSpeech
         if (t.Off.Count > 0) says.Add($"Keep off today: {string.Join(", ", t.Off)}.");
         says.Add(Height(t));
         if (t.HeightKnown && t.CutMm is { } cut && t.ShareIfMown is { } share)
-            says.Add(share.P95 < 0.02 ? $"Mown now at {HeightSpeech.Mm(cut.Mean)} almost nothing would come off."
-                : $"Mown now at {HeightSpeech.Mm(cut.Mean)} about {Percent(share.Mean)} in 100 would come off; {StepSpeech.InHundred(share.OverThird)} that it is more than a third.");
+            says.Add(share.P95 < 0.02 ? $"Mown now at {HeightSpeech.Near(cut.Mean)} almost nothing would come off."
+                : $"Mown now at {HeightSpeech.Near(cut.Mean)} about {Percent(share.Mean)} % would come off; that it is more than a third is {StepSpeech.Chance(share.OverThird)}.");
         says.Add(Stress(t));
         if (t.Wilting) says.Add("It wilts: water before mowing, and never lower now.");
         if (Water(t) is { } water) says.Add(water);
@@ -38,7 +38,7 @@ public static class TurfSpeech
     {
         ArgumentNullException.ThrowIfNull(t);
         return t.Frosts.Count == 0 ? null
-            : $"Frost on the grass is possible in the night to {Day(t.Frosts[0].Date)} ({StepSpeech.InHundred(t.Frosts[0].Probability)}){(t.Frosts.Count > 1 ? $" and in {(t.Frosts.Count - 1).ToString(CultureInfo.InvariantCulture)} more of the next {FrostOutlook.Nights}" : "")}.";
+            : $"Frost on the grass is possible in the night to {Day(t.Frosts[0].Date)} ({StepSpeech.Chance(t.Frosts[0].Probability)}){(t.Frosts.Count > 1 ? $" and in {(t.Frosts.Count - 1).ToString(CultureInfo.InvariantCulture)} more of the next {FrostOutlook.Nights}" : "")}.";
     }
 
     /// <summary>That the standing height is not known, and what to read; null where it is known.</summary>
@@ -53,7 +53,7 @@ public static class TurfSpeech
 
     private static string N(double x) => x.ToString("0", CultureInfo.InvariantCulture);
 
-    private static string Height(AreaToday t) => NotKnown(t) ?? $"The turf stands at about {HeightSpeech.Mm(t.CanopyMm.Mean)}, give or take {HeightSpeech.Mm(t.CanopyMm.Sd)}, and grows about {Per(t.GrowthMm.Mean)} a day.";
+    private static string Height(AreaToday t) => NotKnown(t) ?? $"The turf stands at about {HeightSpeech.Near(t.CanopyMm.Mean)}, give or take {HeightSpeech.Near(t.CanopyMm.Sd)}, and grows about {Per(t.GrowthMm.Mean)} a day.";
 
     private static string Stress(AreaToday t)
     {
@@ -66,9 +66,9 @@ public static class TurfSpeech
     {
         ArgumentNullException.ThrowIfNull(t);
         if (t.Water.On is not { } on) return null;
-        var fill = $"about {Round(t.Water.Mm)} mm fill the root zone";
+        var fill = $"about {Water(t.Water.Mm)} fill the root zone";
         var say = on == t.Date ? $"By the weather it wants water today: {fill}{(t.Ledger.Heard.Any(e => e.Is("water")) ? "" : " (no watering is in the record)")}" : $"It will want water by {Day(on)}: {fill} then, if the rain comes as expected";
-        return t.WateringEvenness is { } even ? $"{say}; give {Round(t.Water.GrossMm(even))} mm so that the driest quarter gets it too (by the catch cans, evenness {Phrasing.Number(even, "0.00")})." : say + ".";
+        return t.WateringEvenness is { } even ? $"{say}; give {Water(t.Water.GrossMm(even))} so that the driest quarter gets it too (by the catch cans, evenness {Phrasing.Number(even, "0.00")})." : say + ".";
     }
 
     /// <summary>The last reading out of the pattern, where it is fresh.</summary>
@@ -76,7 +76,7 @@ public static class TurfSpeech
     {
         ArgumentNullException.ThrowIfNull(t);
         if (t.Ledger.Track.Unusual.Count == 0 || t.Ledger.Track.Unusual[^1] is not { } odd || (t.At - odd.Entry.At).TotalDays > FreshDays) yield break;
-        yield return $"Not like this turf: it stood {(odd.Under == true ? "lower" : "higher")} than its growth made likely ({StepSpeech.InHundred(odd.Surprise)} for one so odd). Likely: {string.Join("; ", odd.Likely.Select(c => Cause(c, odd.Under == true)))}.";
+        yield return $"Not like this turf: it stood {(odd.Under == true ? "lower" : "higher")} than its growth made likely ({StepSpeech.Chance(odd.Surprise)}). Likely: {string.Join("; ", odd.Likely.Select(c => Cause(c, odd.Under == true)))}.";
     }
 
     /// <summary>The rules behind them.</summary>
@@ -118,9 +118,10 @@ public static class TurfSpeech
     /// <summary>A day as a person says it.</summary>
     public static string Day(DateOnly d) => d.ToString("ddd d MMM", CultureInfo.InvariantCulture);
 
-    private static string Per(double mm) => Phrasing.Number(mm, "0.0#") + " mm";
+    private static string Per(double mm) => $"{{grown:{mm.ToString("R", CultureInfo.InvariantCulture)}}}";
 
-    private static string Round(double mm) => Math.Round(mm).ToString(CultureInfo.InvariantCulture);
+    /// <summary>Water, to a whole millimetre or a tenth of an inch.</summary>
+    private static string Water(double mm) => $"{{water:{Math.Round(mm).ToString(CultureInfo.InvariantCulture)}}}";
 
     private static string Percent(double share) => Math.Round(100 * share).ToString(CultureInfo.InvariantCulture);
 }

@@ -13,7 +13,7 @@ internal sealed class NewCommand : CliCommand
         Field("--reel", "reelMm", "LENGTH", "Its diameter, like 127 mm or 5 in?"),
         Field("--width", "widthMm", "LENGTH", "The width of cut, like 510 mm or 20 in?"),
         Field("--step", "adjusterStep", "click|flat|notch", "What is one step of the adjuster: click, flat or notch?"),
-        Field("--click", "clickUm", "LENGTH", "What does one step move the edge, like 18 um or 0.0007 in?"),
+        Field("--click", "clickUm", "LENGTH", "How many of them is one turn, and which thread, like 14 clicks a turn, 1 mm thread?\n  Count them over one whole turn, and measure ten threads with a ruler. Or what one step moves the edge, like 18 um:"),
         Field("--in", "inTurns", "clockwise|anticlockwise", "Which way does an adjuster turn to come in: clockwise or anticlockwise?"),
         Field("--flats", "screwFlats", "N", "How many flats a turn has the nut or head of a height screw, like 6?"),
         Field("--setting", "setting", "light-contact|clear", "How does its maker want it set: light-contact or clear?"),
@@ -53,7 +53,7 @@ internal sealed class NewCommand : CliCommand
         var name = call.Parsed.GetValue(CommonOptions.Unit);
         var strip = call.Parsed.GetValue(Strip);
         var ask = Asking.Of(call);
-        if (ask is not null && name is null && unit.Count == 0 && strip is null) (name, strip) = Questions(call, unit, ask);
+        if (ask is not null && name is null && unit.Count == 0 && strip is null) (unit, name, strip) = Questions(call, ask);
         name ??= "mower";
         SlipAsked.Settle(unit, call.Screen, ask, f => OptionOf(f));
         var paper = strip is null ? null : Paper(call, strip, ask);
@@ -82,9 +82,11 @@ internal sealed class NewCommand : CliCommand
 
     private static string OptionOf(FieldSpec field) => Asked.FirstOrDefault(a => a.Field == field.Name).Option?.Name[2..] ?? field.Name;
 
-    private static (string? Name, string? Strip) Questions(Call call, TypedEntry unit, Func<string, string?> ask)
+    private static (TypedEntry Unit, string? Name, string? Strip) Questions(Call call, Func<string, string?> ask)
     {
         call.Screen.Line("A few questions about your mower. Leave blank what you do not know: unknown is allowed.");
+        UnitsAsked.Settle(call, ask);
+        var unit = new TypedEntry(Kinds.Get("unit"), call.Style);
         var name = Answer(ask, "A short name for it [mower]: ");
         foreach (var (_, field, question) in Asked)
         {
@@ -101,7 +103,7 @@ internal sealed class NewCommand : CliCommand
                 }
             }
         }
-        return (name, Answer(ask, "What paper do you use for the strip, like 80 gsm or 0.1 mm? "));
+        return (unit, name, Answer(ask, "What paper do you use for the strip, like 80 gsm or 0.1 mm? "));
     }
 
     private static string? Answer(Func<string, string?> ask, string question) => ask(question)?.Trim() is { Length: > 0 } text ? text : null;

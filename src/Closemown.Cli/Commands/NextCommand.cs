@@ -36,8 +36,8 @@ internal sealed class NextCommand : CliCommand
         var asked = new NextQuestion(unit, open.Talk.AskedAt, call.Parsed.GetValue(AtBench), call.Preferences.PriceOfMinute);
         var sequence = call.Parsed.GetValue(Ahead) ? Planner.Ahead(open.Desk, asked, call.Worth) : [Planner.Next(open.Desk, asked, call.Worth)];
         var words = open.Words(unit, call.Style);
-        var text = new StepText(call.Screen, words, call.Style, Named(open, unit));
-        foreach (var line in text.Lines(sequence[0]).Concat(text.ToType(sequence[0]))) call.Screen.Line(line);
+        var text = new StepText(call.Screen, words, call.Style, Named(open, unit), call.Parsed.GetValue(AtBench));
+        foreach (var line in text.Lines(sequence[0])) call.Screen.Line(line);
         if (sequence.Count > 1)
         {
             call.Screen.Line();
@@ -82,8 +82,8 @@ internal sealed class NextCommand : CliCommand
             return ExitCodes.Done;
         }
         var advice = open.Talk.Questions.Recall((string)answer["next"]!["advice"]!, out _)!;
-        var text = new StepText(call.Screen, open.Words(unit, call.Style), call.Style, Named(open, unit));
-        foreach (var line in text.Lines(advice).Concat(text.ToType(advice))) call.Screen.Line(line);
+        var text = new StepText(call.Screen, open.Words(unit, call.Style), call.Style, Named(open, unit), byId: true);
+        foreach (var line in text.Lines(advice)) call.Screen.Line(line);
         return ExitCodes.Done;
     }
 }

@@ -88,9 +88,9 @@ internal sealed class PlanCommand : CliCommand
             screen.Line();
             if (first) Say(PlanSpeech.StandOnIt);
             first = false;
-            var bench = plan.Today.CutMm?.Unit is { } unit ? $", bench {words.Say(HeightSpeech.Mm(open.Desk.Height(unit).SetBenchMm(day.CutMm, plan.Today.AreaName).Mean))}" : "";
-            screen.Line(screen.Ink(Tone.Strong, $"{Date(day.Date)}  mow at {words.Say(HeightSpeech.Mm(day.CutMm))}{bench}, {day.Minutes.ToString("0", CultureInfo.InvariantCulture)} min"));
-            Say([$"  {PlanSpeech.Why(day)}", $"  Between {Percent(day.Share.P05)} and {Percent(day.Share.P95)} in 100 may come off; it should look like this: {PlanSpeech.Looks(day)}."]);
+            var bench = plan.Today.CutMm?.Unit is { } unit ? $", bench {words.Say(HeightSpeech.Near(open.Desk.Height(unit).SetBenchMm(day.CutMm, plan.Today.AreaName).Mean))}" : "";
+            screen.Line(screen.Ink(Tone.Strong, $"{Date(day.Date)}  mow at {words.Say(HeightSpeech.Near(day.CutMm))}{bench}, {day.Minutes.ToString("0", CultureInfo.InvariantCulture)} min"));
+            Say([$"  {PlanSpeech.Why(day)}", $"  Between {Percent(day.Share.P05)} and {Percent(day.Share.P95)} % may come off; it should look like this: {PlanSpeech.Looks(day)}."]);
         }
         Between(call, words, others);
         var notes = PlanNotes.Of(plan, open.Desk, plan.Today.CutMm?.Unit).ToList();

@@ -14,7 +14,7 @@ internal static class TurfAreas
         AreaTyped.Check(desk, name);
         return name ?? desk.Areas.Count switch
         {
-            0 => throw CliFault.Refused("The book names no turf area yet.", $"Start with {call.Around.Called} add area green --grass cool --m2 200 --lat 51.5, then a mowing or a canopy reading."),
+            0 => throw CliFault.Refused("The book names no turf area yet.", $"Start with {call.Around.Called} add area green --grass cool --m2 200 --lat 51.5, then a mowing, or what it stands at: add canopy 5mm."),
             1 => desk.Areas.First(),
             _ => throw CliFault.Refused($"The book has several areas: {string.Join(", ", desk.Areas)}.", "Say which with --area NAME."),
         };

@@ -26,7 +26,7 @@ internal sealed class WeatherShowCommand : CliCommand
         var n = call.Parsed.GetValue(Days) ?? Usual;
         if (n <= 0) throw CliFault.Usage("--days needs a number above 0.", "Write --days 14.");
         if (record.Count == 0) throw CliFault.Refused($"The book has no weather of {area.Name}.", "Type a day: closemown add weather date=2026-05-03 tMin=4 tMax=15, or read a file: closemown book weather FILE");
-        if (!call.Json) call.Screen.Line(WeatherLine.Header);
+        if (!call.Json) call.Screen.Line(WeatherLine.Header(call.Style));
         foreach (var day in record.Days.TakeLast(n))
         {
             if (!call.Json) call.Screen.Line(WeatherLine.Of(day, call.Style));

@@ -48,7 +48,7 @@ internal sealed class CanopyDrawing(Screen screen, WritingStyle style)
         canvas.Write(Drawn, Left + days.Count + 1, drawn.Scale, Tone.Paper);
         return
         [
-            $"The canopy, in {figures.Unit}",
+            $"The standing height, in {figures.Unit}",
             .. canvas.Lines(screen.Ink),
             .. Wrap.Text($"● past   ○ expected if the plan is followed   ░ it lies here 90 times in 100{(wishMm is null ? "" : "   ╌ wished")}   ET: what the weather draws from the turf", screen.Width),
         ];

@@ -37,7 +37,7 @@ internal static class LastReads
         "nicks" or "ragged" => '≈',
         "folds" or "uncut" => '∩',
         "tight" or "heavy" => '●',
-        "slight" or "light" => '◐',
+        "slight" or "light" or "once-a-turn" => '◐',
         "loose" => '○',
         "thin" => '│',
         "wide" => '┃',

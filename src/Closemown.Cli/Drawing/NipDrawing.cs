@@ -29,7 +29,7 @@ internal sealed class NipDrawing(Screen screen, WritingStyle style)
         Stations3At(canvas, scale, belief, profile, columns, reads);
         foreach (var row in Wrap.Text($"{Capital(Words.For(style, WordKey.Clearance))} between {Words.For(style, WordKey.Reel)} and {Words.For(style, WordKey.Bedknife)}, {gap.Unit}, seen from behind", screen.Width)) yield return screen.Ink(Tone.Strong, row);
         foreach (var row in canvas.Lines(screen.Ink)) yield return row;
-        foreach (var row in Wrap.Whole(["─ as estimated", "░ it lies here 90 times in 100", "╌ the strip's thickness", "═ touching", "┃ in tolerance", .. LastReads.Legend(reads)], screen.Width)) yield return row;
+        foreach (var row in Wrap.Whole(["─ as estimated", "░ nearly always here", "╌ the strip's thickness", "═ touching", "┃ in tolerance", .. LastReads.Legend(reads)], screen.Width)) yield return row;
     }
 
     private static double MmAt(int column, int columns, NipProfile profile) => ((((column + 0.5) / columns) * 2) - 1) * profile.HalfMm;

@@ -41,10 +41,14 @@ internal sealed class Preferences
         var file = SettingsFile.Read(variable);
         var all = Setting.All.Select(s => Find(s, parsed, variable, file)).ToList();
         string Value(Setting s) => all.First(h => h.Setting == s).Value;
+        SettingHeld Held(Setting s) => all.First(h => h.Setting == s);
+        // Who chose US words, and not millimetres, has them whole: feet, pounds and °F go with them.
+        var american = Value(Setting.Words) == "us" && (Value(Setting.Height) != "mm" || (Held(Setting.Words).Source != SettingHeld.ByDefault && Held(Setting.Height).Source == SettingHeld.ByDefault));
         var preferences = new Preferences(file)
         {
             Style = new WritingStyle
             {
+                Turf = american ? TurfUnits.American : TurfUnits.Metric,
                 Words = Value(Setting.Words) == "uk" ? Wording.UK : Wording.US,
                 Gap = Value(Setting.Gap) switch { "thou" => GapUnit.Thou, "hundredth" => GapUnit.HundredthMm, _ => GapUnit.Micrometre },
                 Height = Value(Setting.Height) switch { "inch" => HeightUnit.InchDecimal, "fraction" => HeightUnit.InchFraction, _ => HeightUnit.Mm },
@@ -66,6 +70,6 @@ internal sealed class Preferences
             if (string.IsNullOrWhiteSpace(value)) continue;
             return new(s, s.Normal(value) ?? throw CliFault.Refused($"\"{value}\" (from {source}) cannot be the {s.Help}.", $"{s.Name} may be {s.May}."), source);
         }
-        return new(s, s.Default, "default");
+        return new(s, s.Default, SettingHeld.ByDefault);
     }
 }

@@ -57,4 +57,8 @@ internal sealed record Setting(string Name, string Help, string May, string Defa
 }
 
 /// <summary>A setting as it holds now.</summary>
-internal sealed record SettingHeld(Setting Setting, string Value, string Source);
+internal sealed record SettingHeld(Setting Setting, string Value, string Source)
+{
+    /// <summary>The source of what nobody set.</summary>
+    public const string ByDefault = "default";
+}

@@ -30,6 +30,9 @@ internal sealed class Call
 
     public Preferences Preferences => preferences ??= Preferences.Of(Parsed, Around.Variable);
 
+    /// <summary>The settings were written: they are read again.</summary>
+    public void PreferencesChanged() => preferences = null;
+
     public WritingStyle Style => Preferences.Style;
 
     /// <summary>The time a question is asked, or a thing was done: what was told, or the clock.</summary>

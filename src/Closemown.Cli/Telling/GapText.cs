@@ -20,6 +20,13 @@ internal sealed class GapText(WritingStyle style)
     /// <summary>"34 ± 6".</summary>
     public string Pair(Estimate e, bool finer = false) => $"{Number(e.Mean, finer)} ± {Number(e.Sd, finer)}";
 
+    /// <summary>"35 ± 5", rounded to what a hand can set; below nothing "touching".</summary>
+    public string Said(Estimate e)
+    {
+        var said = LengthPrinting.SaidGap(e.Mean, style);
+        return char.IsDigit(said[0]) ? $"{Number(LengthPrinting.Handy(e.Mean, style))} ± {Number(Math.Max(LengthPrinting.HandStepUm(style), LengthPrinting.Handy(e.Sd, style)))}" : said;
+    }
+
     public string Decimals(double value, int decimals)
     {
         var text = value.ToString("F" + decimals, CultureInfo.InvariantCulture);

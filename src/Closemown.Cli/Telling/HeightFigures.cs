@@ -19,6 +19,12 @@ internal sealed class HeightFigures(WritingStyle style)
     /// <summary>"4.86 mm".</summary>
     public string Whole(double mm) => $"{Number(mm)} {Unit}";
 
+    /// <summary>"4.85": to what a hand can set.</summary>
+    public string Near(double mm) => Number(LengthPrinting.HandyHeight(mm, style));
+
+    /// <summary>"4.85 mm".</summary>
+    public string NearWhole(double mm) => Whole(LengthPrinting.HandyHeight(mm, style));
+
     /// <summary>"4.86 ± 0.05".</summary>
     public string Pair(HeightEstimate e) => $"{Number(e.Mean)} ± {Number(e.Sd)}";
 

@@ -17,8 +17,8 @@ internal static class SteelText
         string Row(string name, params string[] cells) => (name.PadRight(label) + string.Concat(cells.Select(c => c.PadRight(cell)))).TrimEnd();
         string Side(Func<int, Estimate> of, string name) => Row(name, gap.Pair(of(0), true), "", gap.Pair(of(1), true));
         yield return Row($"in {gap.Unit}", Words.For(style, WordKey.Left), Words.For(style, WordKey.Centre), Words.For(style, WordKey.Right));
-        yield return Row(Words.For(style, WordKey.Clearance), [.. Enumerable.Range(0, 3).Select(s => gap.Pair(b.ClearanceUm(s)))]);
-        yield return Row(Words.For(style, WordKey.Edge), [.. Enumerable.Range(0, 3).Select(s => gap.Pair(b.EdgeUm(s)))]);
+        yield return Row(Words.For(style, WordKey.Clearance), [.. Enumerable.Range(0, 3).Select(s => gap.Said(b.ClearanceUm(s)))]);
+        yield return Row(Words.For(style, WordKey.Edge), [.. Enumerable.Range(0, 3).Select(s => gap.Said(b.EdgeUm(s)))]);
         yield return Side(b.ClickUm, $"one {b.Track.Unit.AdjusterStep}");
         yield return Side(b.OpeningUmPerHour, "opening an hour mown");
         yield return Row($"{Words.For(style, WordKey.Lap)}, a minute", gap.Pair(b.LapUmPerMinute, true));
@@ -26,7 +26,7 @@ internal static class SteelText
         yield return Row("lost on reversing", gap.Pair(b.LostMotionUm(0), true), "", gap.Pair(b.LostMotionUm(1), true));
         yield return "";
         var use = b.UsableGapUm();
-        foreach (var line in Wrap.Text($"The strip meets {LengthPrinting.Gap(use.Mean, style)} (give or take {LengthPrinting.Gap(use.Sd, style)}) where {Words.For(style, WordKey.Clearance)} and {Words.For(style, WordKey.Edge)} are worst; leaves begin to tear at about {LengthPrinting.Gap(b.CleanUm.Mean, style)}. Give or take (±): it lies that near about 2 times in 3.", width)) yield return line;
+        foreach (var line in Wrap.Text($"The strip meets {LengthPrinting.SaidGap(use.Mean, style)} (give or take {LengthPrinting.SaidSpread(use.Sd, style)}) where {Words.For(style, WordKey.Clearance)} and {Words.For(style, WordKey.Edge)} are worst; leaves begin to tear at about {LengthPrinting.SaidGap(b.CleanUm.Mean, style)}. Give or take (±): it lies that near about 2 times in 3.", width)) yield return line;
         if (b.Posterior.Remark is { } remark) yield return remark;
     }
 

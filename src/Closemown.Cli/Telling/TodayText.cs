@@ -54,10 +54,10 @@ internal sealed class TodayText(Call call, OpenBook open)
             {
                 var (height, figures) = (open.Desk.Height(unit, open.Talk.AskedAt), new HeightFigures(style));
                 var cut = height.CutMm();
-                yield return $"{name}The height: bench {Word(WordKey.Left)} {figures.Number(height.BenchMm(0).Mean)}, {Word(WordKey.Right)} {figures.Whole(height.BenchMm(1).Mean)}; it cuts {figures.Whole(cut.Mean)}, 90 times in 100 {figures.Range(cut)}.";
+                yield return $"{name}The height: bench {Word(WordKey.Left)} {figures.Near(height.BenchMm(0).Mean)}, {Word(WordKey.Right)} {figures.NearWhole(height.BenchMm(1).Mean)}; it cuts {figures.NearWhole(cut.Mean)}, nearly always {figures.Near(cut.P05)} to {figures.NearWhole(cut.P95)}.";
             }
             var belief = open.Desk.Belief(unit);
-            var gaps = Enumerable.Range(0, 3).Select(s => $"{Word(s switch { 0 => WordKey.Left, 1 => WordKey.Centre, _ => WordKey.Right })} {LengthPrinting.Gap(belief.ClearanceUm(s).Mean, style)} (± {LengthPrinting.Gap(belief.ClearanceUm(s).Sd, style)})");
+            var gaps = Enumerable.Range(0, 3).Select(s => $"{Word(s switch { 0 => WordKey.Left, 1 => WordKey.Centre, _ => WordKey.Right })} {LengthPrinting.SaidGap(belief.ClearanceUm(s).Mean, style)} (± {LengthPrinting.SaidSpread(belief.ClearanceUm(s).Sd, style)})");
             yield return $"{name}The {Word(WordKey.Clearance)}: {string.Join(", ", gaps)}.{(advice.Step.BenchInDays is { } days ? $" Bench check {PlanSpeech.InDays(days)}." : "")}";
         }
     }

@@ -16,11 +16,14 @@ internal static class WeatherLine
     /// <summary>A merged day's.</summary>
     public static string Of(DayWeather d, WritingStyle style) => Line(TurfAnswer.Date(d.Date), d.TMinC, d.TMaxC, d.RainMm, d.WindMs, d.RhPct, d.Forecast ? "forecast" : "recorded", style);
 
-    public static string Header => $"{"day",-10}{"least °C",10}{"most °C",9}{"rain mm",9}{"wind m/s",10}{"humidity %",12}";
+    public static string Header(WritingStyle style) => style.Turf == TurfUnits.American
+        ? $"{"day",-10}{"least °F",10}{"most °F",9}{"rain in",9}{"wind mph",10}{"humidity %",12}"
+        : $"{"day",-10}{"least °C",10}{"most °C",9}{"rain mm",9}{"wind m/s",10}{"humidity %",12}";
 
     private static string Line(string date, double? low, double? high, double? rain, double? wind, double? rh, string source, WritingStyle style)
     {
         string N(double? x) => x is { } v ? v.ToString("0.0", CultureInfo.InvariantCulture).Replace('.', style.DecimalSign) : "·";
-        return $"{date,-10}{N(low),10}{N(high),9}{N(rain),9}{N(wind),10}{N(rh),12}  {source}";
+        string In(double? x, Func<double, WritingStyle, string> print) => style.Turf != TurfUnits.American ? N(x) : x is { } v ? print(v, style).Split(' ')[0] : "·";
+        return $"{date,-10}{In(low, TurfPrinting.Warmth),10}{In(high, TurfPrinting.Warmth),9}{In(rain, TurfPrinting.Water),9}{In(wind, TurfPrinting.Wind),10}{N(rh),12}  {source}";
     }
 }

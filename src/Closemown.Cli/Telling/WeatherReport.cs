@@ -37,7 +37,7 @@ internal sealed class WeatherReport(WeatherFileRead read, string source, string 
             ? $"{read.Layout}: {BookWeatherCommand.Count(days.Count, "day")}{span}; {Done.Added} new in the weather of {area}, {Done.There} there already."
             : $"Recognised: {read.Layout}; {BookWeatherCommand.Count(days.Count, "day")}{span}. Nothing was stored.");
         call.Screen.Line($"Read: {string.Join(", ", days.Fields)}.");
-        if (First is not null) call.Screen.Line(WeatherLine.Header);
+        if (First is not null) call.Screen.Line(WeatherLine.Header(call.Style));
         foreach (var e in First ?? []) call.Screen.Line(WeatherLine.Of(e, call.Style));
         foreach (var (reason, d) in days.Dropped) call.Screen.Line($"Dropped {d.Count}: {reason} (first in line {Number(d.FirstLine)}).");
         foreach (var left in days.LeftOut) call.Screen.Line(Of(left, call.Style.DecimalSign));

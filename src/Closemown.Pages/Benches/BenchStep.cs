@@ -32,6 +32,12 @@ public sealed class BenchStep(JsonObject json)
     /// <summary>The part, of a filing or grinding; empty for none.</summary>
     public string What => (string?)json["what"] ?? "";
 
+    /// <summary>What is asked by the way; empty for nothing.</summary>
+    public string Asks => (string?)json["asks"] ?? "";
+
+    /// <summary>The blade to be felt; empty where the check is of no one blade.</summary>
+    public string Blade => (string?)json["blade"] ?? "";
+
     /// <summary>The check, where it has words at stations; else null.</summary>
     public CheckKind? Check => CheckKind.All.FirstOrDefault(c => c.Kind == Do);
 

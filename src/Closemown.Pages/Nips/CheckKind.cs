@@ -11,7 +11,7 @@ public sealed record CheckKind(string Kind, string Name, IReadOnlyList<string> W
     public static IReadOnlyList<CheckKind> All { get; } =
     [
         new("paper-cut", "Paper, fed in", ["cuts", "nicks", "folds"], "Feed the end of a dry strip straight in, square to the edge. Turn the reel forward slowly with a stick. Whoever holds the paper turns the reel; both hands out before you touch the phone."),
-        new("contact", "Feel backwards", ["none", "light", "heavy"], "Turn the reel backwards, slowly, one full turn: is a touch heard or felt, and at which end?"),
+        new("contact", "Feel backwards", ["none", "light", "heavy", "once-a-turn"], "Turn the reel backwards, slowly, one full turn: is a touch heard or felt, and at which end? Once a turn: one blade touches, the others do not."),
         new("paper-drag", "Paper, pulled", ["tight", "slight", "loose"], "Lay the strip flat between a blade and the edge, and pull."),
         new("torch", "Torch on the edge", ["none", "thin", "wide"], "Reel still, lead off. A bright line along the edge is bluntness."),
         new("swath", "The mown strip", ["clean", "ragged", "uncut"], "Look at the strip from behind: left and right as you walk."),

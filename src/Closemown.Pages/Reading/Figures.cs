@@ -23,6 +23,9 @@ public sealed class Figures(WritingStyle style)
     /// <summary>A gap, with its unit: "37 µm", "1.5 thou".</summary>
     public string Gap(double um) => $"{GapNumber(um)} {GapUnitName}";
 
+    /// <summary>A gap as it is known: rounded to what a hand can set, and below nothing a touch.</summary>
+    public string SaidGap(double um) => LengthPrinting.SaidGap(um, style);
+
     /// <summary>A gap, without its unit.</summary>
     public string GapNumber(double um) => Number(um / UmPerGap, style.Gap == GapUnit.Micrometre ? 0 : 1);
 
@@ -34,8 +37,16 @@ public sealed class Figures(WritingStyle style)
     /// <summary>A height, without its unit.</summary>
     public string HeightNumber(double mm, int decimals = 1) => Number(mm / MmPerHeight, style.Height == HeightUnit.Mm ? decimals : decimals + 2);
 
+    /// <summary>Water: "5 mm", "0.20 in".</summary>
+    /// <param name="mm">mm.</param>
+    /// <param name="decimals">Decimals in mm.</param>
+    public string Water(double mm, int decimals) => style.Turf == TurfUnits.American ? TurfPrinting.Water(mm, style) : $"{Number(mm, decimals)} mm";
+
+    /// <summary>Nitrogen: "1.5 g/m²", "0.31 lb/1000 sq ft".</summary>
+    public string Feed(double gm2) => style.Turf == TurfUnits.American ? TurfPrinting.Feed(gm2, style) : $"{Number(gm2, 1)} g/m²";
+
     /// <summary>"94 in 100".</summary>
-    public static string InHundred(double probability) => $"{Math.Clamp(Math.Round(probability * 100), probability > 0 ? 1 : 0, probability < 1 ? 99 : 100).ToString("0", CultureInfo.InvariantCulture)} in 100";
+    public static string InHundred(double probability) => Chances.InHundred(probability);
 
     /// <summary>A number with so many decimals; none of them a needless "-0".</summary>
     public string Number(double value, int decimals)

@@ -46,13 +46,8 @@ public sealed class TaskAnswer(JsonObject json)
     /// <summary>The probability that the pair is then in tolerance; null where the step says none.</summary>
     public double? InTolerance => (double?)json["expect"]?["inTolerance"];
 
-    /// <summary>What a check is expected to show: the most probable word at each station.</summary>
-    public IReadOnlyList<(string Station, string Word, double Probability)> Expected =>
-    [
-        .. (json["expect"] as JsonObject ?? []).Where(e => e.Key is "left" or "centre" or "right" && e.Value is JsonObject)
-            .Select(e => (e.Key, Most: e.Value!.AsObject().Where(w => w.Value is JsonValue).OrderByDescending(w => (double)w.Value!).FirstOrDefault()))
-            .Where(e => e.Most.Key is not null).Select(e => (e.Key, e.Most.Key, (double)e.Most.Value!)),
-    ];
+    /// <summary>After what that is: "after this step", "after all steps", "as it stands".</summary>
+    public string AfterSaid => (string?)json["expect"]?["after"] switch { "plan" => "after all steps", "step" => "after this step", _ => "as it stands" };
 
     /// <summary>Where it is done, and the words of the way there.</summary>
     public (string Path, string Words) Way => Do switch

@@ -5,9 +5,6 @@ namespace Closemown.Typing;
 /// <summary>Chances as people say them.</summary>
 public static class Chance
 {
-    /// <summary>"94 in 100".</summary>
-    public static string InHundred(double p) => p >= 0.995 ? "more than 99 in 100" : p < 0.005 ? "less than 1 in 100" : $"{Math.Round(p * 100).ToString(CultureInfo.InvariantCulture)} in 100";
-
     /// <summary>"about 1 in 140".</summary>
     public static string OneIn(double p)
     {

@@ -27,6 +27,8 @@ internal sealed partial class EchoValues(Entry e, WritingStyle style, IReadOnlyD
         };
     }
 
+    private bool American => style.Turf == TurfUnits.American;
+
     private bool Inches => style.Height != HeightUnit.Mm;
 
     private string Number(FieldSpec f, double d)
@@ -38,17 +40,18 @@ internal sealed partial class EchoValues(Entry e, WritingStyle style, IReadOnlyD
         if (says && typed!.Any(c => char.IsLetter(c) || c is '°' or '%' or '"') && !(measure is "g/m2" or "kg/m2" && !typed!.Contains('/', StringComparison.Ordinal))) return Spaced(typed!);
         var said = measure switch
         {
+            "mm" when American && f.Name is "rainMm" || (American && e.Is("water")) => TurfPrinting.Water(d, style),
             "mm" => Length.Print(Math.Round(d, 2), Inches ? LengthUnit.Inch : LengthUnit.Mm, style),
-            "m" => $"{Plain(d)} m",
+            "m" => American ? TurfPrinting.Distance(d, style) : $"{Plain(d)} m",
             "h" => Duration.PrintClock(Math.Clamp(d, 0, 1e6)),
             "min" => Duration.PrintClock(Math.Clamp(d / 60, 0, 1e6)),
             "s" => $"{Plain(d)} s",
-            "m2" => $"{Plain(d)} m²",
-            "l" => $"{Plain(d)} l",
-            "c" => $"{Plain(d)} °C",
-            "m/s" => $"{Plain(d)} m/s",
-            "g/m2" => $"{Plain(d)} g/m²",
-            "kg/m2" => $"{Plain(d)} kg/m²",
+            "m2" => American ? TurfPrinting.Ground(d, style) : $"{Plain(d)} m²",
+            "l" => American ? TurfPrinting.Clippings(d, style) : $"{Plain(d)} l",
+            "c" => American ? TurfPrinting.Warmth(d, style) : $"{Plain(d)} °C",
+            "m/s" => American ? TurfPrinting.Wind(d, style) : $"{Plain(d)} m/s",
+            "g/m2" => American ? TurfPrinting.Feed(d, style) : $"{Plain(d)} g/m²",
+            "kg/m2" => American ? TurfPrinting.Dressing(d, style) : $"{Plain(d)} kg/m²",
             "%" => $"{Plain(d)} %",
             _ => Plain(d),
         };

@@ -13,7 +13,7 @@ public static class EntryWords
         if (TurfEcho.Of(e, style) is { } turf) return OneLine(turf);
         var parts = e.Kind.Fields.Select(f => Field(e, f, style)).Where(p => p is not null).Concat(e.Others.Select(o => $"{o.Key} {o.Value}"));
         var said = string.Join(", ", parts);
-        return said.Length > 0 ? OneLine($"{e.Kind.Name}: {said}") : e.Kind.Name;
+        return said.Length > 0 ? OneLine($"{KindWords.Done(e.Kind)}: {said}") : KindWords.Done(e.Kind);
     }
 
     /// <summary>A text of several lines would look like several entries.</summary>

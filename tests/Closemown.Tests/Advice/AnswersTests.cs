@@ -301,7 +301,7 @@ public sealed class AnswersTests
         {
             var talk = new Talk(style);
             talk.Did(Wide);
-            return string.Join(' ', Talk.Texts(talk.Next()["why"]));
+            return string.Join(' ', Talk.Texts(talk.Did($$"""{"ask":"why","id":"{{talk.Next()["advice"]}}"}""")["why"]!["reasons"]));
         }
         Assert.Contains("µm", Why(WritingStyle.Plain), StringComparison.Ordinal);
         Assert.Contains("thou", Why(WritingStyle.American), StringComparison.Ordinal);

@@ -109,7 +109,7 @@ public sealed class EntryReaderTests
     [InlineData("""{"kind":"void"}""", "missing", "voids", "does not say what it takes out", "Add \"voids\"")]
     [InlineData("""{"kind":"lap"}""", "missing", "minutes", "A lap entry needs minutes", "Add \"minutes\".")]
     [InlineData("""{"kind":"canopy","mm":5}""", "missing", "when", "A canopy entry needs when", "Say one of before, after.")]
-    [InlineData("""{"kind":"contact"}""", "missing", "left", "needs at least one of left, centre, right", "Say one of none, light, heavy.")]
+    [InlineData("""{"kind":"contact"}""", "missing", "left", "needs at least one of left, centre, right", "Say one of none, light, heavy, once-a-turn.")]
     [InlineData("""{"kind":"strip","stackMm":1}""", "missing", "layers", "needs the number of layers", "how many were measured together")]
     [InlineData("""{"kind":"soil-test"}""", "missing", "", "needs at least one element", "in mg/kg")]
     [InlineData("""{"kind":"soil-test","P":"much"}""", "bad-value", "P", "not a number", "in mg/kg")]
