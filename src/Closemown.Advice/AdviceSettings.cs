@@ -61,10 +61,10 @@ public sealed record AdviceSettings
     public double OwnGrindMinutes { get; init; } = 120;
 
     /// <summary>Taking it out, away and back, and setting it into its place again.</summary>
-    public double SentGrindMinutes { get; init; } = 60;
+    public double SentGrindMinutes { get; init; } = 90;
 
     /// <summary>What sending it away costs beside that work: the bill and the mowings missed.</summary>
-    public double SentGrindWorth { get; init; } = 540;
+    public double SentGrindWorth { get; init; } = 510;
 
 
     /// <summary>Steel a grind takes off knife and reel, µm each.</summary>

@@ -25,6 +25,7 @@ internal static class TradeRules
         new(Rules.TwoPeople, BothHands, c => c.Signs.Opposite?.Second),
         new(Rules.HotWaits, Cool, c => c.Signs.Hot),
         new(Rules.Feel, c => c.Signs.BackedOff && !c.Memory.Heavy ? c.Ask("contact", BenchCase.Ends, "A heavy touch was backed off: feel both ends before anything else.") : null, c => c.Memory.Last),
+        new(Rules.NotFollowing, c => c.Signs.NotFollowing is { } lost && !c.Memory.Heavy ? Follows(c, lost) : null, c => c.Memory.Last),
         new(Rules.NotFollowing, c => c.Memory.AdjusterFails ? AdjusterFails(c) : null, c => c.Memory.Last),
         new(Rules.FitAsked, c => !c.Memory.Heavy && c.Memory.FitWanted is "rebuild" or "adjuster" or "tightened" ? LookOver(c, WhyLook(c)) : null, c => c.Memory.Upset),
         new(Rules.LookOver, c => !c.Memory.Heavy && c.Memory.FitWanted == "new" ? LookOver(c, "Nothing is in the book yet about its bearings, screws and blades: while one knocks, is loose or bent, no check means anything.") : null, _ => null),
@@ -59,6 +60,13 @@ internal static class TradeRules
 
     private static AdviceStep? AdjusterFails(BenchCase c) => c.WasDeclined("repair") ? null : c.Step("repair", "Take the adjusters apart and look: they turn, but nothing follows.", 60,
         $"An end was turned {c.Memory.TurnedFar:0} steps the same way on balance, and the readings have not followed.");
+
+    private static AdviceStep? Follows(BenchCase c, (int Side, double Steps) lost)
+    {
+        var side = lost.Side == 0 ? "left" : "right";
+        return c.WasDeclined("fit") ? null : c.Step("fit", $"Look at the {side} adjuster: lock nut, thread, spring and housing. Then look the {{reel}} over as usual.", c.Settings.FitMinutes,
+            $"The {side} end does not follow: {Phrasing.Number(lost.Steps, "0.#")} steps in, and the strip reads there as before, while the other end changed.");
+    }
 
     private static AdviceStep? BothHands(BenchCase c)
     {

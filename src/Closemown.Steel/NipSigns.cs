@@ -15,6 +15,7 @@ public sealed class NipSigns
     private static readonly HashSet<string> Changes = ["clicks", "square-up", "lap", "stone", "grind", "rebuild"];
     private readonly Dictionary<(string Kind, int Station), (Entry Entry, int Category)> last = [];
     private readonly bool[] fed = [false, false, false];
+    private readonly SidesFollow sides = new();
 
     /// <summary>What was read blade by blade.</summary>
     public BladeReads Blades { get; } = new();
@@ -67,6 +68,9 @@ public sealed class NipSigns
     /// <summary>Whether a heavy touch was turned out, and the ends were not felt since.</summary>
     public bool BackedOff { get; private set; }
 
+    /// <summary>The end that does not follow its adjuster, 0 left or 1 right, and the steps it was turned; null where none is known not to.</summary>
+    public (int Side, double Steps)? NotFollowing => sides.Lost;
+
     /// <summary>What was described as the strip last, until a check of the nip came after it.</summary>
     public Entry? StripTold { get; private set; }
 
@@ -102,6 +106,7 @@ public sealed class NipSigns
                 Mown();
                 break;
         }
+        sides.Add(e);
         if (NipChecks.Contains(kind)) Blades.Add(e);
         if (NipChecks.Contains(kind)) Checked(e, before);
         if (Changes.Contains(kind)) Change(e, before);

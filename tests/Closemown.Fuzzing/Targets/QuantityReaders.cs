@@ -79,7 +79,7 @@ internal static class QuantityReaders
     {
         if (Length.TryParse(text, style, LengthUnit.Mm, out var length, out _))
         {
-            Laws.Must(LengthPrinting.Gap(length.Um, style).Length > 0, "a gap is printed", text);
+            if (double.IsFinite(length.Um)) Laws.Must(LengthPrinting.Gap(length.Um, style).Length > 0, "a gap is printed", text);
             Laws.Must(LengthPrinting.NearRound(length.Mm, LengthUnit.Mm, style).Length > 0, "a length is printed", text);
             if (Math.Abs(length.Mm) <= 1e6) Laws.Must(LengthPrinting.Height(length.Mm, style).Length > 0, "a height is printed", text);
         }

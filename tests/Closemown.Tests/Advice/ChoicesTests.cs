@@ -45,7 +45,7 @@ public sealed class ChoicesTests
     public void A_lap_takes_8_more_than_its_minutes() => Assert.Equal(8, Set.LapSetUpMinutes);
 
     [Fact]
-    public void A_grind_takes_120_with_an_own_grinder_else_an_hour_of_work_and_costs_600_in_all() => Assert.Equal((120, 60, 600), (Set.OwnGrindMinutes, Set.SentGrindMinutes, Set.SentGrindMinutes + Set.SentGrindWorth));
+    public void A_grind_takes_120_with_an_own_grinder_else_an_hour_and_a_half_of_work_and_costs_600_in_all() => Assert.Equal((120, 90, 600), (Set.OwnGrindMinutes, Set.SentGrindMinutes, Set.SentGrindMinutes + Set.SentGrindWorth));
 
     // Facts of the trade p7 and the cautions: common practice, no source.
     [Fact]

@@ -36,6 +36,48 @@ public sealed class BenchMannersTests
 
     [Theory]
     [MemberData(nameof(States))]
+    public void P25_an_end_that_does_not_follow_its_adjuster_is_named_with_what_to_look_at(string state)
+    {
+        foreach (var side in (string[])["left", "right"])
+        {
+            var (left, right) = side == "left" ? ("folds", "cuts") : ("cuts", "folds");
+            var pipe = In(state);
+            pipe.Say(GoodFit);
+            pipe.Say("""{"kind":"contact","left":"none","right":"none"}""");
+            pipe.Say("""{"kind":"paper-cut","left":"folds","centre":"folds","right":"folds"}""");
+            pipe.Say("""{"kind":"clicks","left":2,"right":2}""");
+            pipe.Say("""{"kind":"contact","left":"none","right":"none"}""");
+            pipe.Say($$"""{"kind":"paper-cut","left":"{{left}}","centre":"nicks","right":"{{right}}"}""");
+            Assert.DoesNotContain("does not follow", pipe.Next().ToJsonString(), StringComparison.Ordinal);
+            pipe.Say($$"""{"kind":"clicks","{{side}}":2}""");
+            pipe.Say("""{"kind":"contact","left":"none","right":"none"}""");
+            pipe.Say($$"""{"kind":"paper-cut","left":"{{left}}","centre":"nicks","right":"{{right}}"}""");
+            var step = pipe.Next();
+            Assert.Equal("fit", (string)step["do"]!);
+            Assert.Contains($"{side} adjuster: lock nut, thread, spring and housing", (string)step["say"]!, StringComparison.Ordinal);
+            Assert.Contains($"The {side} end does not follow: 4 steps in", string.Join(' ', step["why"]!.AsArray()), StringComparison.Ordinal);
+            pipe.Say(GoodFit);
+            Assert.DoesNotContain("does not follow", pipe.Next().ToJsonString(), StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void P25_both_ends_far_out_and_neither_changed_yet_is_no_fault()
+    {
+        var pipe = In("new");
+        pipe.Say(GoodFit);
+        pipe.Say("""{"kind":"paper-cut","left":"folds","centre":"folds","right":"folds"}""");
+        for (var go = 0; go < 3; go++)
+        {
+            pipe.Say("""{"kind":"clicks","left":2,"right":2}""");
+            pipe.Say("""{"kind":"contact","left":"none","right":"none"}""");
+            pipe.Say("""{"kind":"paper-cut","left":"folds","centre":"folds","right":"folds"}""");
+            Assert.Equal("clicks", (string)pipe.Next()["do"]!);
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(States))]
     public void P15_it_is_felt_after_any_way_of_backing_off(string state)
     {
         var pipe = In(state);

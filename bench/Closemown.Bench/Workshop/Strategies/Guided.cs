@@ -9,7 +9,7 @@ namespace Closemown.Bench.Workshop.Strategies;
 internal sealed class Guided : IStrategy
 {
     private const int MostSteps = 40;
-    private const double WorkshopAsRepairedMinutes = 100;     // a repair that takes longer is the grinder's
+    private const double WorkshopAsRepairedMinutes = 75;      // a repair that takes longer is the grinder's
     private const int AskedFrom = 3;                          // clicks at once at a side that nobody is asked about
     private const int ThinStripUm = 50;
     private const string Unit = "unit";
