@@ -18,6 +18,10 @@ public static class Chances
         _ => "hardly likely",
     };
 
+    /// <summary>"likely to be", with what it is said of after it: "it is likely to be in tolerance".</summary>
+    /// <param name="p">The chance, 0 to 1.</param>
+    public static string ToBe(double p) => Word(p) is var word && word == "about even" ? "as likely as not to be" : $"{word} to be";
+
     /// <summary>"94 in 100", at most 99.</summary>
     /// <param name="p">The chance, 0 to 1.</param>
     public static string InHundred(double p) =>

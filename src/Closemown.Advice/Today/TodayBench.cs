@@ -48,6 +48,6 @@ internal static class TodayBench
     private static bool Lapping(AdviceStep step) => step.Do == "lap" || step.Then.Any(t => t.Do == "lap");
 
     private static string Stands(ExpectedNip? nip, bool odd) => nip is not null
-        ? $"that it is in tolerance as it stands is {StepSpeech.Chance(nip.InTolerance)}."
+        ? $"it is {Quantities.Chances.ToBe(nip.InTolerance)} in tolerance as it stands."
         : odd ? "its last reading is in doubt." : "nothing tells yet how its {gap} stands.";
 }

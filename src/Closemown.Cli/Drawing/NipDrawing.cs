@@ -94,7 +94,7 @@ internal sealed class NipDrawing(Screen screen, WritingStyle style)
             canvas.Put(bottom, at, '┴');
             var edge = LabelWidth + 2 + columns;
             Centred(canvas, bottom + 1, at, edge, Words.For(style, s switch { 0 => WordKey.Left, 1 => WordKey.Centre, _ => WordKey.Right }), Tone.Strong);
-            Centred(canvas, bottom + 2, at, edge, gap.Pair(belief.ClearanceUm(s)), Tone.Steel);
+            Centred(canvas, bottom + 2, at, edge, gap.Said(belief.ClearanceUm(s)), Tone.Steel);
             for (var k = 0; k < reads.Count; k++)
             {
                 if (reads[k].At[s] is { } word) Centred(canvas, bottom + 3 + k, at, edge, $"{LastReads.Mark(reads[k].Kind, word)} {word}");
