@@ -18,7 +18,7 @@ public static class TurfSpeech
         says.Add(Height(t));
         if (t.HeightKnown && t.CutMm is { } cut && t.ShareIfMown is { } share)
             says.Add(share.P95 < 0.02 ? $"Mown now at {HeightSpeech.Near(cut.Mean)} almost nothing would come off."
-                : $"Mown now at {HeightSpeech.Near(cut.Mean)} about {Percent(share.Mean)} % would come off; that it is more than a third is {StepSpeech.Chance(share.OverThird)}.");
+                : $"Mown now at {HeightSpeech.Near(cut.Mean)} about {Percent(share.Mean)} % would come off; it is {Quantities.Chances.ToBe(share.OverThird)} more than a third.");
         says.Add(Stress(t));
         if (t.Wilting) says.Add("It wilts: water before mowing, and never lower now.");
         if (Water(t) is { } water) says.Add(water);
