@@ -26,7 +26,7 @@ public sealed class Desk
     private readonly SortedSet<string> units = new(StringComparer.Ordinal);
     private readonly Dictionary<string, AreaLedger> ledgers = new(StringComparer.Ordinal);
     private readonly SortedSet<string> areas = new(StringComparer.Ordinal);
-    private readonly Dictionary<(string Area, DateTimeOffset At, int Days, DateTimeOffset Now), AreaPlan> plans = [];
+    private readonly Dictionary<(string Area, DateTimeOffset At, DateOnly Today), AreaPlan> plans = [];
     private readonly Dictionary<(string Unit, int Last), IReadOnlyList<SteelMoment>> histories = [];
     private readonly WeatherShelf weather;
     private IReadOnlyList<Entry>? standing;
@@ -224,10 +224,11 @@ public sealed class Desk
     }
 
     /// <summary>A plan of an area, made once for each state of the book: several questions of one moment rest on it.</summary>
-    internal AreaPlan Planned(string area, DateTimeOffset at, int days, DateTimeOffset now, Func<AreaPlan> make)
+    internal AreaPlan Planned(string area, DateTimeOffset at, DateTimeOffset now, Func<AreaPlan> make)
     {
         const int most = 32;
-        var key = (area, at, days, now);
+        // Which day is today decides whether the person is there; the minute does not.
+        var key = (area, at, Ledger(area).Track.Area.LocalDate(now));
         if (plans.TryGetValue(key, out var plan)) return plan;
         if (plans.Count >= most) plans.Clear();
         return plans[key] = make();

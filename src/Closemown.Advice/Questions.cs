@@ -153,7 +153,7 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
     private JsonObject? PlanOf(JsonElement question, DateTimeOffset now, out EntryFault? fault)
     {
         if (OneArea(question, out fault) is not { } area || !QuestionDate.Read(question, "from", now, out var from, out fault)
-            || !AimReader.Number(question, "days", 1, PlanLimits.MostDays, "days", out var days, out fault)
+            || !AimReader.Number(question, "days", 1, AreaPlan.MostShown, "days", out var days, out fault)
             || !DaysAsked.Read(question, out var asked, out fault)) return null;
         var plan = AreaPlan.Of(desk, area, TurfTime.On(desk, area, from, now), (int)Math.Ceiling(days ?? AreaPlan.UsualDays), now, asked);
         return PlanAnswer.Of(desk, plan, phrasing);
@@ -162,9 +162,9 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
     private JsonObject? CanopyOf(JsonElement question, DateTimeOffset now, out EntryFault? fault)
     {
         if (OneArea(question, out fault) is not { } area || !AimReader.Number(question, "back", 0, CanopyAnswer.MostBack, "days", out var back, out fault)
-            || !AimReader.Number(question, "ahead", 1, PlanLimits.MostDays, "days", out var ahead, out fault)) return null;
+            || !AimReader.Number(question, "ahead", 1, AreaPlan.MostShown, "days", out var ahead, out fault)) return null;
         var days = (int)Math.Ceiling(ahead ?? CanopyAnswer.UsualAhead);
-        return new JsonObject { ["ok"] = true, ["canopy"] = CanopyAnswer.Of(desk, AreaPlan.Of(desk, area, now, days, now), (int)(back ?? CanopyAnswer.UsualBack), days) };
+        return new JsonObject { ["ok"] = true, ["canopy"] = CanopyAnswer.Of(desk, AreaPlan.Of(desk, area, TurfTime.Now(desk, now), days, now), (int)(back ?? CanopyAnswer.UsualBack), days) };
     }
 
     private JsonObject? SinkOf(JsonElement question, string? onlyUnit, out EntryFault? fault) =>

@@ -45,6 +45,14 @@ public static class LengthPrinting
         return Math.Round(mm / step, MidpointRounding.AwayFromZero) * step;
     }
 
+    /// <summary>A standing height as it is worth saying: to a tenth of a millimetre, or 5 thousandths of an inch; mm.</summary>
+    public static double StandingHeight(double mm, WritingStyle style)
+    {
+        ArgumentNullException.ThrowIfNull(style);
+        var step = style.Height == HeightUnit.Mm ? 0.1 : 0.005 * 25.4;
+        return Math.Round(mm / step, MidpointRounding.AwayFromZero) * step;
+    }
+
     /// <summary>The least step of a gap that a hand can set and that is worth saying, µm.</summary>
     public static double HandStepUm(WritingStyle style)
     {

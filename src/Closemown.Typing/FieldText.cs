@@ -61,7 +61,8 @@ public static class FieldText
     {
         var plain = text.Trim();
         if (OtherSpellings.TryGetValue(plain, out var other) && field.Words.Contains(other)) return other;
-        return field.Words.FirstOrDefault(w => w.Equals(plain, StringComparison.OrdinalIgnoreCase));
+        return field.Words.FirstOrDefault(w => w.Equals(plain, StringComparison.OrdinalIgnoreCase))
+            ?? (Sayings.Value(field.Name, plain) is { } said && field.Words.Contains(said) ? said : null);
     }
 
     private static TypedNumber Number(FieldSpec field, string text, WritingStyle style) =>

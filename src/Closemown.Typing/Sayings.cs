@@ -24,7 +24,8 @@ public static class Sayings
         ("look", "colour", "straw", ["brown", "bleached"]),
         ("look", "colour", "yellow", ["yellowish", "yellowing"]),
         ("look", "colour", "patches", ["patchy", "patch", "spots", "spotty"]),
-        ("look", "tips", "ragged", ["torn", "frayed"]),
+        ("look", "tips", "ragged", ["torn", "frayed", "torn tips", "frayed tips", "ragged tips"]),
+        ("look", "tips", "white", ["dead", "dead tips", "brown tips", "white tips", "bleached tips", "tips dead", "tips brown"]),
         ("look", "frost", "yes", ["frosty", "frosted", "white frost"]),
         ("look", "frozenSoil", "yes", ["frozen", "frozen soil", "soil frozen"]),
         ("look", "wet", "yes", ["damp", "waterlogged", "dew", "dewy"]),
@@ -40,6 +41,9 @@ public static class Sayings
 
     /// <summary>The work that the word says; null for none.</summary>
     public static string? Work(string said) => Array.Find(Works, w => w.Said.Contains(said)).What;
+
+    /// <summary>The value that a phrase says for a field whatever its kind; null for none.</summary>
+    public static string? Value(string field, string said) => Array.Find(Table, r => r.Field == field && r.Said.Contains(said.ToLowerInvariant())).Value;
 
     /// <summary>Sets what the words from a place on say.</summary>
     /// <returns>How many words were used; 0 for none.</returns>

@@ -78,7 +78,7 @@ internal sealed class ClosemownGreen : IGreenStrategy, ISays
     }
 
     private static string Weather(DateOnly date, SkyDay w, bool forecast) =>
-        $"\"kind\":\"weather\",\"area\":\"green\",\"date\":\"{Date(date)}\",\"tMinC\":{N(w.TMinC)},\"tMaxC\":{N(Math.Max(w.TMinC, w.TMaxC))},\"rainMm\":{N(w.RainMm)},\"source\":\"station\"{(forecast ? ",\"forecast\":true" : "")}";
+        $"\"kind\":\"weather\",\"area\":\"green\",\"date\":\"{Date(date)}\",\"tMinC\":{N(w.TMinC)},\"tMaxC\":{N(Math.Max(w.TMinC, w.TMaxC))},\"rainMm\":{N(w.RainMm)},\"source\":\"station\",\"confirmed\":[\"tMinC\",\"tMaxC\",\"rainMm\"]{(forecast ? ",\"forecast\":true" : "")}";
 
     private void Write(int day, double hour, string fields) =>
         talk.Write($$"""{"at":"{{first.AddDays(day).ToDateTime(TimeOnly.MinValue).AddHours(hour).ToString("yyyy-MM-ddTHH:mm:ss", CultureInfo.InvariantCulture)}}Z",{{fields}}}""");

@@ -13,7 +13,7 @@ internal static class PlanSpeed
     {
         var lines = new List<string[]> { (string[])["days", "traces", "ms, median", "ms, longest"] };
         var space = new PlanWorkspace();
-        foreach (var (days, traces) in ((int, int)[])[(14, 60), (14, 200), (60, 200)])
+        foreach (var (days, traces) in ((int, int)[])[(14, 60), (14, 200), (60, 200), (366, 200)])
         {
             var problem = Problem(days, traces, 1);
             MowingPlanner.Plan(problem, space);

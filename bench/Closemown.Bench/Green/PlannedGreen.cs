@@ -27,7 +27,7 @@ internal sealed class PlannedGreen(GreenTruth truth, bool told, bool toldDays, d
         range += (d.Yesterday.TMaxC - d.Yesterday.TMinC - range) / RecentDays;
         if (d.MownYesterday is { } mown) cuts.Add((d.Date.AddDays(-1), mown.SetMm));
         if (!d.Free || d.KeepOff) return Decision.None;
-        var kept = KeptCut.Of(cuts, d.WishMm, d.Date);
+        var used = UsedHeight.Of(cuts, told ? truth.World.CanopyMm - truth.World.Make.CutOffMm : filter.CanopyMm, d.Date);
         var free = new double[solved];
         for (var t = 0; t < solved; t++) free[t] = toldDays ? (truth.Free[d.Number + t] ? 1 : 0) : d.Weekdays.Contains(d.Date.AddDays(t).DayOfWeek) ? 1 - Away : ThereOther;
         free[0] = 1;
@@ -45,8 +45,8 @@ internal sealed class PlannedGreen(GreenTruth truth, bool told, bool toldDays, d
                 CanopySdMm = told ? 0.05 : 0.3,
                 Stress = told ? new(world.Stress, 0) : new(Math.Clamp(filter.Stress, 0, 3), 0.3),
                 CutMm = new(d.SetMm, 0.12),
-                LastCutMm = kept?.Mm,
-                DaysSinceComingDown = kept?.DaysSinceComingDown,
+                UsedMm = used?.Mm,
+                DaysSinceRaised = used?.DaysSinceRaised,
                 GreenBaseMm = told ? new(world.BaseMm - world.Make.CutOffMm, 0.05) : new(filter.BaseMm, filter.BaseSd),
                 GreenBaseShare = Math.Min(0.8, told ? world.Make.BaseShare : filter.BaseShare),
                 WishMm = d.WishMm,

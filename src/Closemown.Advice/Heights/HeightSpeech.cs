@@ -68,6 +68,9 @@ public static class HeightSpeech
     /// <summary>A height as it is known or can be set: to 0.05 mm.</summary>
     public static string Near(double mm) => $"{{near:{mm.ToString("R", System.Globalization.CultureInfo.InvariantCulture)}}}";
 
+    /// <summary>What turf stands at: to a tenth of a millimetre.</summary>
+    public static string Stands(double mm) => $"{{stands:{mm.ToString("R", System.Globalization.CultureInfo.InvariantCulture)}}}";
+
     /// <summary>After a height setting the gap is less certain.</summary>
     public const string FeelNext = "Hooking a gauge on the {bedknife} and tightening nuts can move the {gap}: feel both ends before it mows (ask for the next step of the steel).";
 

@@ -12,7 +12,7 @@ internal static class StandingNow
         if (StandingHeight.Of(desk, area) is not { } read) return null;
         if (read.From.Is("canopy") && (now - read.At).TotalHours < FreshHours) return read.Mm;
         if (desk.Ledger(area).Track is { HeightReadings: 0, Mowings: 0 }) return read.Mm;
-        var today = AreaToday.Of(desk, area, now);
+        var today = AreaToday.Of(desk, area, TurfTime.Now(desk, now));
         return today.HeightKnown ? today.CanopyMm.Mean : null;
     }
 }

@@ -32,7 +32,7 @@ internal static class TodayTurf
             yield return new TodayTask("water", t.Wilting ? Urgency.Now : t.Ledger.Heard.Any(e => e.Is("water")) ? Urgency.Today : Urgency.CanWait, water, t.Wilting ? "It wilts: water before mowing." : "") { Area = t.AreaName, Plan = plan, WaterMm = t.WateringEvenness is { } even ? t.Water.GrossMm(even) : t.Water.Mm };
         if (t.Off.Count == 0 && TurfSpeech.NotKnown(t) is { } unknown)
         {
-            yield return new TodayTask("canopy", Urgency.Today, unknown, PlanSpeech.Mowing(plan)) { Area = t.AreaName, Plan = plan };
+            yield return new TodayTask("canopy", Urgency.Today, unknown, "When to mow, and at which height, follows from that.") { Area = t.AreaName, Plan = plan };
         }
         else if (t.Off.Count == 0 && PlanSpeech.TooTall(day))
         {
@@ -65,7 +65,6 @@ internal static class TodayTurf
         var day = plan.Plan.Days[0];
         var (urgency, because) = Match(plan) is { } f ? (Urgency.Match, $"The match is {(f == day.Date ? "today" : "tomorrow")}.")
             : day.Why.Reason == PlanReason.OverThirdByNextFreeDay ? (Urgency.Now, $"Left to the next free day it is {StepSpeech.Chance(day.Why.Value)} that more than a third would come off.")
-            : day.AskFirst ? (Urgency.Now, "More than a third would come off already.")
             : day.ScalpProbability >= ScalpLikely ? (Urgency.Now, $"It is near scalping ({StepSpeech.Chance(day.ScalpProbability)}).")
             : (Urgency.Today, "Waiting is expected to cost more.");
         // What the bench says of a mowing belongs to it only where the bench asks for nothing first.

@@ -7,26 +7,42 @@ namespace Closemown.Advice;
 /// <param name="Plan">The plan.</param>
 public sealed record AreaPlan(AreaToday Today, MowingPlan Plan)
 {
+    /// <summary>The height that the turf is used to, mm; null where nothing is known.</summary>
+    public double? UsedMm => Today.HeightKnown ? Used(Today.Ledger, Today).Mm : null;
+
+    /// <summary>Two more days a week with which a wished date would be met that is not as it is; null for none.</summary>
+    public MoreDays? WithMoreDays { get; init; }
+
     /// <summary>The height wished, mm; null where none is.</summary>
     public double? WishMm => Today.Ledger.Wish.CutMm;
 
-    private const int Futures = 200, UsualOf = 9;
+    private const int Futures = 200, UsualOf = 9, AfterWorkDays = 7;
     private const double UntoldMinutes = 30, LoweredMm = 0.1, LeastMm = 0.6, MostMm = 90;
 
     /// <summary>Makes the plan.</summary>
     /// <param name="desk">The entries.</param>
     /// <param name="area">The area.</param>
     /// <param name="at">The time of the first day.</param>
-    /// <param name="days">Days asked for, 1 to <see cref="PlanLimits.MostDays"/>.</param>
+    /// <param name="days">Days to show, 1 to <see cref="MostShown"/>.</param>
     /// <param name="now">When it is asked.</param>
     /// <param name="asked">What is said of single days; null for nothing.</param>
     public static AreaPlan Of(Desk desk, string area, DateTimeOffset at, int days, DateTimeOffset now, DaysAsked? asked = null)
     {
         ArgumentNullException.ThrowIfNull(desk);
-        // One plan for everyone who asks at that moment: how many days are shown changes nothing in it, up to the usual ones.
-        var made = days <= UsualDays ? UsualDays : PlanLimits.MostDays;
-        var whole = asked is { IsNone: false } ? Make(desk, area, at, made, now, asked) : desk.Planned(area, at, made, now, () => Make(desk, area, at, made, now, DaysAsked.None));
+        var whole = asked is { IsNone: false } ? Whole(desk, area, at, now, asked) : desk.Planned(area, at, now, () => Whole(desk, area, at, now, DaysAsked.None));
         return whole.First(days);
+    }
+
+    /// <summary>The one plan of a state of the book, an area and a moment: how many days are shown changes nothing in it.</summary>
+    private static AreaPlan Whole(Desk desk, string area, DateTimeOffset at, DateTimeOffset now, DaysAsked asked)
+    {
+        var today = AreaToday.Of(desk, area, at);
+        if (!today.HeightKnown) return new(today, NothingKnown.Plan(today.Date, MostShown));
+        var plan = Make(desk, today, MostShown, now, asked);
+        // A wish that takes longer is followed until it is reached, for a year at most.
+        var year = today.Ledger.Wish.CutMm is not null && plan.Wish is { Earliest: null } or { Extrapolated: true };
+        if (year) plan = Make(desk, today, PlanLimits.MostDays, now, asked);
+        return new(today, plan) { WithMoreDays = plan.Wish.CanMeetDate == false ? MoreDays.Of(today, plan.Wish.Earliest, wish => Make(desk, today, year ? PlanLimits.MostDays : MostShown, now, asked, wish)) : null };
     }
 
     /// <summary>Its first days; what follows from the whole (when the wish is reached, what it costs) stays.</summary>
@@ -37,17 +53,19 @@ public sealed record AreaPlan(AreaToday Today, MowingPlan Plan)
         return this with { Plan = Plan with { Days = [.. Plan.Days.Take(days)], Notes = [.. Plan.Notes.Where(n => n.Date <= end)] } };
     }
 
-    /// <summary>How many days are planned where none are named.</summary>
+    /// <summary>How many days are shown where none are named.</summary>
     public const int UsualDays = 28;
 
-    private static AreaPlan Make(Desk desk, string area, DateTimeOffset at, int days, DateTimeOffset now, DaysAsked asked)
+    /// <summary>The most days that are shown.</summary>
+    public const int MostShown = 60;
+
+    private static MowingPlan Make(Desk desk, AreaToday today, int days, DateTimeOffset now, DaysAsked asked, TurfWish? other = null)
     {
-        var today = AreaToday.Of(desk, area, at);
-        var (ledger, wish) = (today.Ledger, today.Ledger.Wish);
+        var (ledger, wish, at) = (today.Ledger, other ?? today.Ledger.Wish, today.At);
         var n = Math.Max(days, PlanLimits.LeastSolvedDays);
-        var traces = TurfFutures.Of(ledger.Belief, at, n, Futures);
+        var traces = TurfFutures.Of(ledger.Belief, at, n, Futures, asked.Dry ? null : today.Waters);
         // What was seen today beats what the weather says of today.
-        var seen = AreaToday.Seen(AreaToday.LookOf(ledger, today.Date)).Any(s => s != "footprints stay");
+        var seen = AreaToday.Seen(DayLook.On(ledger, today.Date, at)).Any(s => s != "footprints stay");
         for (var s = 0; s < Futures; s++)
         {
             if (seen) traces.KeepOff[s, 0] = true;
@@ -55,9 +73,10 @@ public sealed record AreaPlan(AreaToday Today, MowingPlan Plan)
         }
         var cut = today.CutMm ?? (wish.CutMm ?? today.CanopyMm.Mean * 0.75, AreaDefaults.ToldCutSdMm, null);
         var cutMm = Math.Clamp(cut.Mean, LeastMm, MostMm);
-        var kept = Kept(ledger, today.Date);
-        // Where no height is wished, turf on the way down after overgrowth goes back to the one it was kept at.
-        var wishMm = Math.Clamp(wish.CutMm ?? (kept is { DaysSinceComingDown: not null } way ? way.Mm : cutMm), LeastMm, MostMm);
+        var used = Used(ledger, today);
+        // Where no height is wished, it is the one that the machine is set to; raised by so much that only the third asked for it, the one of before.
+        var raised = used.DaysSinceRaised is not null && cutMm > UsedHeight.Far * used.Mm;
+        var wishMm = Math.Clamp(wish.CutMm ?? (raised || ledger.Track.Cuts.Count == 0 ? used.Mm : cutMm), LeastMm, MostMm);
         var minutes = Minutes(ledger);
         var free = PersonDays.Free(wish, today.Date, n);
         // Who asks on a usual day is there.
@@ -77,7 +96,9 @@ public sealed record AreaPlan(AreaToday Today, MowingPlan Plan)
             CeilingMm = ledger.Track.Area.CeilingMm,
             Stress = new(Math.Clamp(today.Stress.Mean, 0, StressSources.Severe), Math.Min(today.Stress.Sd, StressSources.Severe)),
             CutMm = new(cutMm, Math.Min(4, Math.Sqrt((cut.Sd * cut.Sd) + (AreaDefaults.CutMm * AreaDefaults.CutMm)))),
-            LastCutMm = kept is { } last ? Math.Clamp(last.Mm, LeastMm, MostMm) : null,
+            UsedMm = Math.Clamp(used.Mm, LeastMm, MostMm),
+            DaysSinceRaised = used.DaysSinceRaised,
+            OverThirdOn = asked.OverThird,
             GreenBaseMm = ledger.Track.Base.At(at, today.CanopyMm.Mean) is { } b ? new(Math.Clamp(b.Mean, 0, 90), Math.Min(b.Sd, 9)) : null,
             WishMm = wishMm,
             WishBy = wish.ByDate,
@@ -89,16 +110,19 @@ public sealed record AreaPlan(AreaToday Today, MowingPlan Plan)
             Fixtures = wish.Fixtures,
             NoHeightChangeDays = wish.NoHeightChangeDays,
             MowingsSinceLowering = SinceLowering(ledger.Track),
-            DaysSinceComingDown = kept?.DaysSinceComingDown,
+            NoLoweringDays = NoLoweringDays(ledger, today),
         };
-        return new(today, MowingPlanner.Plan(problem));
+        return MowingPlanner.Plan(problem);
     }
 
-    /// <summary>The cut that is kept, with what the turf has said of the last one since.</summary>
-    private static KeptCut? Kept(AreaLedger ledger, DateOnly today)
+    /// <summary>What the turf is used to, with what it has said of the cuts since. Never mown in the book: a height read after mowing, else what stands.</summary>
+    private static UsedHeight Used(AreaLedger ledger, AreaToday today)
     {
         var offset = ledger.Belief.CutOffsetMm.Mean;
-        return KeptCut.Of(ledger.Track.Cuts.Select(c => (ledger.Track.Area.LocalDate(c.Mowing.At), c.CutMm + offset)), ledger.Wish.CutMm, today);
+        var mown = ledger.Track.Cuts.Where(c => c.Mowing.At <= today.At).Select(c => (ledger.Track.Area.LocalDate(c.Mowing.At), c.CutMm + offset));
+        if (UsedHeight.Of(mown, today.CanopyMm.Mean, today.Date) is { } told) return told;
+        var after = ledger.Heard.LastOrDefault(e => e.Is("canopy") && e.At <= today.At && e.Word("when") == "after");
+        return new(after?.Numbers("mm") is { Count: > 0 } spots ? Math.Min(spots.Average(), today.CanopyMm.Mean) : today.CanopyMm.Mean, null);
     }
 
     /// <summary>Minutes of a usual mowing here: the middle of the last ones.</summary>
@@ -106,6 +130,13 @@ public sealed record AreaPlan(AreaToday Today, MowingPlan Plan)
     {
         var hours = ledger.Track.Cuts.TakeLast(UsualOf).Select(c => c.Mowing.Number("hours")).OfType<double>().Order().ToList();
         return hours.Count == 0 ? UntoldMinutes : Math.Round(60 * hours[hours.Count / 2]);
+    }
+
+    /// <summary>Days until the turf has got over sand, verticutting or coring. Common practice, no source.</summary>
+    private static int NoLoweringDays(AreaLedger ledger, AreaToday today)
+    {
+        var work = ledger.Heard.LastOrDefault(e => e.At <= today.At && e.Is("work") && e.Word("what") is "topdress" or "verticut" or "aerate");
+        return work is null ? 0 : Math.Max(0, ledger.Track.Area.LocalDate(work.At).DayNumber + AfterWorkDays - today.Date.DayNumber);
     }
 
     private static int? SinceLowering(AreaTrack track)

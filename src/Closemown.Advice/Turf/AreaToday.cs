@@ -18,6 +18,9 @@ public sealed class AreaToday
     /// <summary>The area's short name.</summary>
     public string AreaName => Ledger.Name;
 
+    /// <summary>The moment that a question of now is about.</summary>
+    public static DateTimeOffset Moment(Desk desk, string area, DateTimeOffset now) => TurfTime.On(desk, area, null, now);
+
     /// <summary>Noon of a day there; now where it is today.</summary>
     public static DateTimeOffset AtNoon(Desk desk, string area, DateOnly date, DateTimeOffset now) => TurfTime.On(desk, area, date, now);
 
@@ -62,7 +65,13 @@ public sealed class AreaToday
 
     public required FeedNeed Feed { get; init; }
 
-    /// <summary>Coming nights in which the grass may freeze, with the probability.</summary>
+    /// <summary>Whether anything but the usual is known of tomorrow's weather.</summary>
+    public required bool ForecastKnown { get; init; }
+
+    /// <summary>How it is watered; null where the record shows no habit.</summary>
+    public WaterHabit? Waters { get; init; }
+
+    /// <summary>Coming nights in which the grass may freeze by a forecast or a reading, with the probability.</summary>
     public required IReadOnlyList<(DateOnly Date, double Probability)> Frosts { get; init; }
 
     /// <summary>Whether the turf wilts: by the water in its roots, or as it was seen.</summary>
@@ -85,7 +94,7 @@ public sealed class AreaToday
         var day = days.On(date);
         var canopy = Of(belief.StandsMm(at, state));
         var cut = Cut(desk, ledger);
-        var look = LookOf(ledger, date);
+        var look = DayLook.On(ledger, date, at);
         var fed = ledger.Heard.Where(e => e.Is("feed") && e.At <= at && e.At > at.AddDays(-FeedDays)).Sum(e => e.Number("nGm2") ?? 0);
         return new(ledger, at)
         {
@@ -100,7 +109,9 @@ public sealed class AreaToday
             Water = WaterNeed.Of(days, date),
             WateringEvenness = Evenness(ledger, at),
             Feed = FeedNeed.Of(days, date, fed),
-            Frosts = [.. Enumerable.Range(NightOver(ledger, at) ? 1 : 0, FrostOutlook.Nights).Select(k => (Date: date.AddDays(k), P: FrostOutlook.Probability(days.On(date.AddDays(k)), k, days.Usual.On(date.AddDays(k))))).Where(n => n.P >= FrostOutlook.NamedFrom)],
+            Frosts = [.. Enumerable.Range(NightOver(ledger, at) ? 1 : 0, FrostOutlook.Nights).Select(k => (Date: date.AddDays(k), P: FrostOutlook.Probability(days.On(date.AddDays(k)), k, days.Usual.On(date.AddDays(k))))).Where(n => n.P >= FrostOutlook.NamedFrom && days.On(n.Date).Weather.Read is not null)],
+            ForecastKnown = days.On(date.AddDays(1)).Weather.Read is not null,
+            Waters = WaterHabit.Of(ledger.Track.Area, ledger.Heard.Where(e => e.At <= at), date),
             Wilting = day.Wilting || look?.Flag("footprints") == true || look?.Word("colour") == "blue-grey",
             Off = [.. OffWords(day.KeepOff), .. Seen(look)],
         };
@@ -115,10 +126,6 @@ public sealed class AreaToday
 
     /// <summary>Whether the night to this day is over, so that its frost is no news.</summary>
     private static bool NightOver(AreaLedger ledger, DateTimeOffset at) => ledger.Track.Area.LocalTime(at).Hour >= MorningHour;
-
-    /// <summary>The look of a day, where there was one.</summary>
-    internal static Entry? LookOf(AreaLedger ledger, DateOnly date) =>
-        ledger.Track.LastLook is { } look && ledger.Track.Area.LocalDate(look.At) == date ? look : null;
 
     /// <summary>What the next mowing would leave: the unit that mows here as it stands, with what this area's turf has said of its cut; else the last cut told.</summary>
     internal static (double Mean, double Sd, string? Unit)? Cut(Desk desk, AreaLedger ledger)
@@ -142,7 +149,7 @@ public sealed class AreaToday
         if (off.HasFlag(KeepOff.Saturated)) yield return "saturated";
     }
 
-    internal static IEnumerable<string> Seen(Entry? look)
+    internal static IEnumerable<string> Seen(DayLook? look)
     {
         if (look is null) yield break;
         if (look.Flag("frost") == true) yield return "frost seen";

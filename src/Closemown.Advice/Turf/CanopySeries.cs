@@ -40,7 +40,8 @@ public static class CanopySeries
             var (mean, sd) = belief.StandsMm(noon, belief.At(noon));
             series.Add(Day(track, date, mean, sd, mown.Contains(date), false));
         }
-        foreach (var d in plan.Plan.Days.Take(ahead)) series.Add(Day(track, d.Date, d.CanopyMm.Mean, d.CanopyMm.Sd, d.Mow, true));
+        // What nobody knows is not drawn.
+        foreach (var d in (today.HeightKnown ? plan.Plan.Days : []).Take(ahead)) series.Add(Day(track, d.Date, d.CanopyMm.Mean, d.CanopyMm.Sd, d.Mow, true));
         return series;
     }
 

@@ -7,18 +7,20 @@ namespace Closemown.Advice;
 /// <summary>What a question about a plan says of single days, whatever the usual days are.</summary>
 /// <param name="Off">Days on which nobody is there to mow.</param>
 /// <param name="On">Days on which someone is.</param>
-public sealed record DaysAsked(IReadOnlySet<DateOnly> Off, IReadOnlySet<DateOnly> On)
+/// <param name="OverThird">Days for which the person says yes to taking more than a third.</param>
+/// <param name="Dry">Whether nothing is watered, whatever the record shows.</param>
+public sealed record DaysAsked(IReadOnlySet<DateOnly> Off, IReadOnlySet<DateOnly> On, IReadOnlySet<DateOnly> OverThird, bool Dry = false)
 {
     /// <summary>The most days of a sort.</summary>
     public const int Most = 400;
 
     /// <summary>Nothing is said.</summary>
-    public static DaysAsked None { get; } = new(new HashSet<DateOnly>(), new HashSet<DateOnly>());
+    public static DaysAsked None { get; } = new(new HashSet<DateOnly>(), new HashSet<DateOnly>(), new HashSet<DateOnly>());
 
     /// <summary>Whether nothing is said.</summary>
-    public bool IsNone => Off.Count + On.Count == 0;
+    public bool IsNone => !Dry && Off.Count + On.Count + OverThird.Count == 0;
 
-    /// <summary>Reads <c>daysOff</c> and <c>daysOn</c>, lists of dates.</summary>
+    /// <summary>Reads <c>daysOff</c>, <c>daysOn</c> and <c>overThird</c>, lists of dates, and <c>dry</c>, true or false.</summary>
     /// <param name="question">The question.</param>
     /// <param name="asked">The days; none where a list is faulty.</param>
     /// <param name="fault">What is wrong with them; null where nothing is.</param>
@@ -26,13 +28,19 @@ public sealed record DaysAsked(IReadOnlySet<DateOnly> Off, IReadOnlySet<DateOnly
     public static bool Read(JsonElement question, out DaysAsked asked, out EntryFault? fault)
     {
         asked = None;
-        if (!List(question, "daysOff", out var off, out fault) || !List(question, "daysOn", out var on, out fault)) return false;
+        if (!List(question, "daysOff", out var off, out fault) || !List(question, "daysOn", out var on, out fault)
+            || !List(question, "overThird", out var over, out fault)) return false;
         if (Both(off, on) is { } both)
         {
             fault = both;
             return false;
         }
-        asked = new(off, on);
+        if (question.TryGetProperty("dry", out var dry) && dry.ValueKind is not (JsonValueKind.True or JsonValueKind.False or JsonValueKind.Null))
+        {
+            fault = new(FaultCodes.BadValue, "dry", $"{Spelling.Clip(dry.GetRawText())} is neither true nor false.", "Write true to plan without any watering, or leave it out.");
+            return false;
+        }
+        asked = new(off, on, over, dry.ValueKind == JsonValueKind.True);
         return true;
     }
 

@@ -18,7 +18,7 @@ public static class PlanAnswer
         return new()
         {
             ["ok"] = true,
-            ["plan"] = new JsonArray([.. plan.Plan.Days.Select(d => (JsonNode)Day(plan, d, unit, height, phrasing))]),
+            ["plan"] = new JsonArray([.. (plan.Today.HeightKnown ? plan.Plan.Days : []).Select(d => (JsonNode)Day(plan, d, unit, height, phrasing))]),
             ["area"] = plan.Today.Ledger.Name,
             ["wish"] = Wish(plan),
             ["says"] = new JsonArray([.. PlanSpeech.Summary(plan).Select(s => (JsonNode)phrasing.Say(s))]),

@@ -6,7 +6,8 @@ namespace Closemown.Advice;
 /// <summary>What is known of the turf, in sentences a person would say; {mm:…} stands for a height in their own units.</summary>
 public static class TurfSpeech
 {
-    private const int FreshDays = 10;
+    private const int FreshDays = 10, HeatDays = 5, LearnedFrom = 4;
+    private const double HeatFelt = 0.6;
     private static readonly string[] Levels = ["no stress", "slight stress", "marked stress", "severe stress"];
 
     /// <summary>The sentences, the weightiest first.</summary>
@@ -22,7 +23,10 @@ public static class TurfSpeech
         says.Add(Stress(t));
         if (t.Wilting) says.Add("It wilts: water before mowing, and never lower now.");
         if (Water(t) is { } water) says.Add(water);
+        if (Heat(t) is { } heat) says.Add(heat);
         if (Frost(t) is { } frost) says.Add(frost);
+        if (NoForecast(t) is { } usual) says.Add(usual);
+        if (Teaches(t) is { } teaches) says.Add(teaches);
         return says;
     }
 
@@ -51,9 +55,47 @@ public static class TurfSpeech
         return $"What the turf stands at is not known: {since}. Read it at five spots before anything is mown.";
     }
 
+    /// <summary>That no forecast is in the book, and how to give one; null where there is one.</summary>
+    public static string? NoForecast(AreaToday t)
+    {
+        ArgumentNullException.ThrowIfNull(t);
+        return t.ForecastKnown ? null
+            : $"No forecast is in the book, so the coming days are taken as usual {(t.Ledger.Track.Days.Record.Count > 0 ? "here" : "for the latitude")}; give tomorrow's with closemown add weather tomorrow 3..9 dry.";
+    }
+
+    /// <summary>How it is taken to be watered on; null where no habit shows.</summary>
+    public static string? Watered(AreaToday t)
+    {
+        ArgumentNullException.ThrowIfNull(t);
+        return t.Waters is not { } habit ? null
+            : $"It is taken to be watered on as lately, {Water(habit.Mm)} about every {(habit.EveryDays < 1.5 ? "day" : $"{N(habit.EveryDays)} days")}; without: closemown plan --dry.";
+    }
+
+    /// <summary>Heat that is forecast, and what to do before it; null where none is. Common practice, no source.</summary>
+    public static string? Heat(AreaToday t)
+    {
+        ArgumentNullException.ThrowIfNull(t);
+        var days = t.Ledger.Track.Days;
+        for (var k = 0; k < HeatDays; k++)
+        {
+            if (days.On(t.Date.AddDays(k)) is not { Weather: { Read: not null } sky, Stress.Heat: >= HeatFelt }) continue;
+            var when = k == 0 ? "today" : $"on {Day(t.Date.AddDays(k))}";
+            return $"Heat {when} ({{degrees:{sky.TMaxC.ToString("R", CultureInfo.InvariantCulture)}}}): raise the cut by half a millimetre, or skip a mowing and roll in its place; a longer leaf shades its roots. Nothing is lowered in it.";
+        }
+        return null;
+    }
+
+    /// <summary>What would teach most about turf of which little was read; null where enough was.</summary>
+    public static string? Teaches(AreaToday t)
+    {
+        ArgumentNullException.ThrowIfNull(t);
+        return t.Ledger.Track.HeightReadings >= LearnedFrom || !t.HeightKnown ? null
+            : "How fast it grows is hardly known yet. What teaches most: its height before and after one mowing, at five spots each; or the litres in the box.";
+    }
+
     private static string N(double x) => x.ToString("0", CultureInfo.InvariantCulture);
 
-    private static string Height(AreaToday t) => NotKnown(t) ?? $"The turf stands at about {HeightSpeech.Near(t.CanopyMm.Mean)}, give or take {HeightSpeech.Near(t.CanopyMm.Sd)}, and grows about {Per(t.GrowthMm.Mean)} a day.";
+    private static string Height(AreaToday t) => NotKnown(t) ?? $"The turf stands at about {HeightSpeech.Stands(t.CanopyMm.Mean)}, give or take {HeightSpeech.Stands(Math.Max(0.1, t.CanopyMm.Sd))}, and grows about {Per(t.GrowthMm.Mean)} a day.";
 
     private static string Stress(AreaToday t)
     {

@@ -13,7 +13,7 @@ public static class TurfToday
         foreach (var area in desk.Areas)
         {
             if (desk.Ledger(area).Track is { Mowings: 0, HeightReadings: 0 }) continue;
-            yield return AreaPlan.Of(desk, area, now, AreaPlan.UsualDays, now);
+            yield return AreaPlan.Of(desk, area, TurfTime.Now(desk, now), AreaPlan.UsualDays, now);
         }
     }
 

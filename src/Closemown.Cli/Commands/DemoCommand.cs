@@ -81,7 +81,7 @@ internal sealed class DemoCommand : CliCommand
         {
             screen.Line();
             screen.Line(screen.Ink(Tone.Strong, "Its turf"));
-            foreach (var line in TurfSpeech.Of(plan.Today).Concat(PlanSpeech.Summary(plan)).SelectMany(s => Wrap.Text(new Phrasing(call.Style).Say(s), screen.Width))) screen.Line(line);
+            foreach (var line in TurfSpeech.Of(plan.Today).Concat(PlanSpeech.Coming(plan)).SelectMany(s => Wrap.Text(new Phrasing(call.Style).Say(s), screen.Width))) screen.Line(line);
         }
         screen.Line();
         screen.Line(screen.Ink(Tone.Strong, "To start your own book"));

@@ -26,7 +26,7 @@ internal static class TurfAreas
     /// <summary>Now, or noon of the day told.</summary>
     public static DateTimeOffset At(Call call, OpenBook open, string area, Option<string> day)
     {
-        if (call.Parsed.GetValue(day) is not { } text) return open.Talk.AskedAt;
+        if (call.Parsed.GetValue(day) is not { } text) return AreaToday.Moment(open.Desk, area, open.Talk.AskedAt);
         if (!DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date)) throw CliFault.Usage($"{day.Name} {text} is no date.", "Write it like 2026-05-03.");
         return AreaToday.AtNoon(open.Desk, area, date, open.Talk.AskedAt);
     }

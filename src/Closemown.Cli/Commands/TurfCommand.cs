@@ -40,7 +40,7 @@ internal sealed class TurfCommand : CliCommand
             foreach (var line in sentences.SelectMany(s => Wrap.Text(words.Say(s), screen.Width))) screen.Line(line);
         }
         Say(TurfSpeech.Of(plan.Today));
-        Say(PlanSpeech.Summary(plan));
+        Say(PlanSpeech.Coming(plan));
         Say(CareSpeech.Of(plan.Today));
         Say(LookCauses.Of(plan.Today).Select(c => $"{char.ToUpperInvariant(c.Seen[0])}{c.Seen[1..]}: likely {c.Likely}: {c.Why}."));
         Say(TurfSpeech.Unusual(plan.Today));

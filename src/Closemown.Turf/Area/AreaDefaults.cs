@@ -21,6 +21,12 @@ public static class AreaDefaults
     /// <summary>How far the full growth rate may lie from the species' value, as a share: the spread of a factor of 1.6 either way.</summary>
     public const double RateShareSd = 0.48;
 
+    /// <summary>Days without a watering in the record after which none counts as begun; the week's warmth up to which turf does not dry out then, and from which it does, °C.</summary>
+    public const int UnsaidAfterDays = 30;
+
+    /// <inheritdoc cref="UnsaidAfterDays"/>
+    public const double DriesNotC = 9, DriesFromC = 14;
+
     /// <summary>How far growth strays from its pattern for weeks on end, as a share of the full rate, and for how long, days.</summary>
     public const double SpellShareSd = 0.4;
 
@@ -32,6 +38,9 @@ public static class AreaDefaults
 
     /// <summary>How far the water balance may misjudge how much the roots lack, as a share of what it takes away; and how far the form of growth may be off on any day, as a share of the full rate.</summary>
     public const double DryShareSd = 0.7, FormShareSd = 0.12;
+
+    /// <summary>The same in the cold: a share of it where nothing grows, all of it from this growth potential on.</summary>
+    public const double FormLeastShare = 0.15, FormFullFrom = 0.3;
 
     /// <summary>More growth a gram of nitrogen per m² still at work brings, as a share of the full rate: mean and spread.</summary>
     public const double FeedShare = 0.12, FeedShareSd = 0.1;
@@ -67,7 +76,7 @@ public static class AreaDefaults
     public const double WidestShare = 0.29;
 
     /// <summary>Days without a reading or a mowing from which on a height hardly known counts as not known.</summary>
-    public const int SilentDays = 42;
+    public const int SilentDays = 14;
 
     /// <summary>Days after which it counts as not known in any case.</summary>
     public const int LongSilentDays = 366;

@@ -15,7 +15,7 @@ public struct TurfRun
     private readonly TurfArea area;
     private readonly double kc, ofTable, leastKs;
     private double depletion, nitrogen, cold, lag, regulatorSum;
-    private int lagDays;
+    private int lagDays, dryDays;
     private bool regulated;
 
     /// <summary>Starts with a full root zone and nothing at work.</summary>
@@ -48,7 +48,8 @@ public struct TurfRun
         var total = area.Roots.TotalMm;
         var water = WaterBalance.Day(total, DepletionFraction.Adjusted(ofTable, demand), depletion, demand, day.RainMm + care.WaterMm);
         depletion = water.DepletionMm;
-        var ks = Math.Max(leastKs, water.Ks);
+        dryDays = care.WaterMm > 0 ? 0 : dryDays + 1;
+        var ks = Math.Max(LeastKs(), water.Ks);
         cold = GroundState.After(cold, day.MeanC);
         nitrogen += care.NGm2;
         if (care.Regulator) (regulated, regulatorSum) = (true, 0);
@@ -60,12 +61,22 @@ public struct TurfRun
         var growth = LeafGrowth.MmPerDay(1, potential, ks, regulated);
         var unread = day.Known ? 0 : Slope(warmth, day.Read is null ? usual.SdC : UnreadWarmthShare * usual.SdC) * ks;
         var dry = AreaDefaults.DryShareSd * potential * (1 - ks);
-        var spread = Math.Sqrt((unread * unread) + (dry * dry) + (AreaDefaults.FormShareSd * AreaDefaults.FormShareSd));
+        // Where hardly anything grows, the form of growth is hardly wrong either.
+        var form = AreaDefaults.FormShareSd * Math.Min(1, AreaDefaults.FormLeastShare + (potential / AreaDefaults.FormFullFrom));
+        var spread = Math.Sqrt((unread * unread) + (dry * dry) + (form * form));
         var off = GroundState.Of(cold, day, water.DrainedMm);
         var result = new TurfDay(date, day, potential, growth, spread, (GrowthPotential.Of(Math.Clamp(Widened(warmth), -60, 60), area.Grass) - potential) * ks, nitrogen, et0, depletion, ks, water.DrainedMm, off,
             StressSources.Of(day, area.Grass, potential, ks), ks < WiltKs, regulated ? regulatorSum : null);
         nitrogen *= Math.Exp(-potential / AreaDefaults.FeedDays);
         return result;
+    }
+
+    /// <summary>What the roots can draw at the least. Where nobody waters yet, a cool week does not dry turf out, whatever the balance says.</summary>
+    private readonly double LeastKs()
+    {
+        if (leastKs == 0 && dryDays < AreaDefaults.UnsaidAfterDays) return 0;
+        var cool = Math.Clamp((AreaDefaults.DriesFromC - lag) / (AreaDefaults.DriesFromC - AreaDefaults.DriesNotC), 0, 1);
+        return leastKs + ((1 - leastKs) * cool);
     }
 
     private readonly GrowthRegulator Clock => area.Grass == TurfGrass.Warm ? GrowthRegulator.UltradwarfBermudagrass : GrowthRegulator.CreepingBentgrass;

@@ -12,14 +12,20 @@ public enum PlanReason
     /// <summary>Mow: to bring the cut towards the wish; the number is how far it still is, mm.</summary>
     TowardsWish,
 
-    /// <summary>Mow: too tall for one mowing, so a third at most comes off now; the number is the share that the kept cut would take.</summary>
+    /// <summary>Mow: too tall for one mowing, so a third at most comes off now; the number is the share that the used height would take.</summary>
     ComingDown,
 
-    /// <summary>Not: the last mowing on the way down is too few days past; the number is the days to wait.</summary>
+    /// <summary>Mow: raised turf comes back to what it is used to; the number is that height, mm.</summary>
+    ComingBack,
+
+    /// <summary>Not: the last mowing above the used height is too few days past; the number is the days to wait.</summary>
     ComingDownWaits,
 
-    /// <summary>Not: too tall for one mowing, and a match near, too few minutes or wilting allow no other height; the number is the share that the kept cut would take.</summary>
+    /// <summary>Not: more than a third would come off, and a match near or too few minutes allow no other height; the number is the share that the machine would take as it is set.</summary>
     TooTall,
+
+    /// <summary>Not: nobody knows what stands there, so it is read first; no number.</summary>
+    HeightNotKnown,
 
     /// <summary>Not: frost, frozen or full soil; the number is the probability.</summary>
     KeepOff,
@@ -61,10 +67,10 @@ public enum HeightReason
     /// <summary>Raised towards the wish; the number is the step, mm.</summary>
     RaisedTowardsWish,
 
-    /// <summary>Raised because the machine is set more than one step under the last cut; the number is how far, mm.</summary>
+    /// <summary>Raised because the machine is set more than one step under what the turf is used to; the number is how far, mm.</summary>
     RaisedForStep,
 
-    /// <summary>On the way down after overgrowth, by thirds; the number is the cut it comes back to, mm.</summary>
+    /// <summary>Raised so that a third at most comes off, on the way back to the used height; the number is that height, mm.</summary>
     ComingDown,
 
     /// <summary>Not lowered: wilting; the number is the probability.</summary>
@@ -76,6 +82,12 @@ public enum HeightReason
     /// <summary>Not lowered: too few mowings since the last lowering; the number is how many.</summary>
     HeldThreeMowings,
 
+    /// <summary>Not lowered: the days ahead hardly grow; the number is what they grow, mm.</summary>
+    HeldNoGrowth,
+
+    /// <summary>Not lowered: sanded or opened lately; the number is the days it is still held.</summary>
+    HeldWork,
+
     /// <summary>No change: a match is near; the number is the days to it.</summary>
     HeldFixture,
 
@@ -83,7 +95,7 @@ public enum HeightReason
     HeldCostsMore,
 }
 
-/// <summary>How the cut of a mowing stands to the one before it.</summary>
+/// <summary>How the cut of a mowing stands to the height that the turf is used to.</summary>
 public enum CutMove
 {
     Same,
@@ -114,7 +126,7 @@ public sealed record PlanDay
     /// <summary>Height left by the mowing, mm; on days without one what the next would leave if made then.</summary>
     public required double CutMm { get; init; }
 
-    /// <summary>Against the last mowing.</summary>
+    /// <summary>Against the height that the turf is used to by then.</summary>
     public required CutMove Move { get; init; }
 
     /// <summary>Whether the machine has to be set anew.</summary>
@@ -130,7 +142,7 @@ public sealed record PlanDay
 
     public required double ScalpProbability { get; init; }
 
-    /// <summary>More than a third is likely to come off: ask the person first.</summary>
+    /// <summary>Whether the person is asked to say yes to more than a third that day: no other mowing is possible, and waiting costs more. Not planned.</summary>
     public required bool AskFirst { get; init; }
 
     public required double KeepOffProbability { get; init; }

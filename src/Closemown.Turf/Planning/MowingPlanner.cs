@@ -2,7 +2,7 @@ namespace Closemown.Turf;
 
 /// <summary>When to mow, at which height, over the coming days: the least expected loss in mowings.</summary>
 /// <remarks>
-/// Solved backward over days on a grid of standing heights, cuts, stress and mowings since the last lowering; weather and growth are averaged over traces. Shown are then the decisions
+/// Solved backward over days on a grid of standing heights, heights the turf is used to, stress and what the last mowings bind; weather and growth are averaged over traces. Shown are then the decisions
 /// over the traces. What a plan may never do is in <see cref="PlanLimits"/>; what things cost in <see cref="PlanLosses"/>. docs/plan.md tells it in full.
 /// </remarks>
 public static class MowingPlanner
@@ -33,7 +33,7 @@ public static class MowingPlanner
         {
             // Steps still to go at the pace of the mowings so far; slower pace than that of a calm week is not guessed at.
             var daysPerMowing = reached.Length / lived.Mowings;
-            var steps = Math.Max(1, Math.Abs(lived.MeanLastMm - p.WishMm) / PlanLimits.LowerMm);
+            var steps = Math.Max(1, Math.Abs(lived.MeanUsedMm - p.WishMm) / PlanLimits.LowerMm);
             var more = steps * PlanLimits.LowerApart * daysPerMowing;
             if (more < 400) (earliest, past) = (p.From.AddDays(reached.Length + (int)Math.Ceiling(more)), true);
         }

@@ -4,6 +4,8 @@ namespace Closemown.Turf;
 internal sealed class PlanCalendar
 {
     private const int Week = 7;
+    private readonly double[] aheadMm;
+    private readonly int noLoweringDays;
 
     public PlanCalendar(PlanProblem p)
     {
@@ -12,6 +14,7 @@ internal sealed class PlanCalendar
         CanChange = new bool[Solved];
         Minutes = new double[Solved];
         ToFixture = new int[Solved];
+        (aheadMm, noLoweringDays) = (Ahead(p.Traces, Solved), p.NoLoweringDays);
         for (var t = 0; t < Solved; t++)
         {
             Minutes[t] = Repeated(p.FreeMinutes, t, double.PositiveInfinity);
@@ -40,12 +43,36 @@ internal sealed class PlanCalendar
 
     public bool Held(int t, PlanProblem p) => ToFixture[t] >= 0 && ToFixture[t] <= p.NoHeightChangeDays;
 
+    /// <summary>What grows in the days that a lowering looks ahead, mm, mean over traces.</summary>
+    public double AheadMm(int t) => aheadMm[t];
+
+    /// <summary>Whether it grows enough there for a height that the turf is not used to.</summary>
+    public bool GrowsAhead(int t, double usedMm) => aheadMm[t] >= PlanLimits.LowerAheadShare * usedMm;
+
+    /// <summary>Whether a height may be lowered that day as far as days go: it grows enough ahead, and no work lies in the turf.</summary>
+    public bool MayLower(int t, double usedMm) => t >= noLoweringDays && GrowsAhead(t, usedMm);
+
     /// <summary>The day of the traces that stands for a day: past their end their last week again.</summary>
     public static int TraceDay(int t, int days)
     {
         if (t < days) return t;
         var span = Math.Min(Week, days);
         return days - span + ((t - days) % span);
+    }
+
+    private static double[] Ahead(PlanTraces traces, int solved)
+    {
+        var mean = new double[traces.Days];
+        for (var n = 0; n < traces.Count; n++)
+        {
+            for (var d = 0; d < traces.Days; d++) mean[d] += traces.GrowthMm[n, d] / traces.Count;
+        }
+        var ahead = new double[solved];
+        for (var t = 0; t < solved; t++)
+        {
+            for (var d = t; d < t + PlanLimits.LowerAheadDays; d++) ahead[t] += mean[TraceDay(d, traces.Days)];
+        }
+        return ahead;
     }
 
     private static double Repeated(IReadOnlyList<double> list, int t, double none) => list.Count == 0 ? none : list[TraceDay(t, list.Count)];

@@ -4,76 +4,35 @@ namespace Closemown.Turf;
 /// <remarks>A decision is the one with the least expected loss over what the traces have come to by then. Where a trace keeps everyone off, it goes unmown in that trace.</remarks>
 internal sealed class PlanFollowed
 {
-    private const double Likely = 0.5, WiltingFrom = 0.2, LittleShare = 0.15, Ask = 0.5, WishMm = 0.05;
-
-    /// <summary>The machine stands at a height that is not kept, so at none of the grid's.</summary>
-    private const int Unkept = -1;
+    private const double Likely = 0.5, WiltingFrom = 0.2, LittleShare = 0.15, OffWishMm = 0.05, Same = 0.01;
 
     private readonly PlanProblem p;
     private readonly PlanSolver solved;
     private readonly PlanChoices choices;
-    private readonly double[] canopy, stress, sorted, shares, mown;
+    private readonly PlanMoves moves;
+    private readonly List<PlanMove> open = [];
+    private readonly double[] canopy, stress, sorted, shares;
 
     public PlanFollowed(PlanProblem p, PlanSolver solved, PlanChoices choices)
     {
-        (this.p, this.solved, this.choices) = (p, solved, choices);
-        (canopy, stress, sorted, shares) = (new double[p.Traces.Count], new double[p.Traces.Count], new double[p.Traces.Count], new double[p.Traces.Count]);
-        mown = new double[solved.Grid.Cuts];
+        (this.p, this.solved, this.choices, moves) = (p, solved, choices, new(p, solved));
+        var n = p.Traces.Count;
+        (canopy, stress, sorted, shares) = (new double[n], new double[n], new double[n], new double[n]);
     }
 
     public List<PlanDay> Days(double[] mownShare)
     {
-        var (grid, calendar, traces) = (solved.Grid, solved.Calendar, p.Traces);
+        var traces = p.Traces;
         for (var n = 0; n < traces.Count; n++) (canopy[n], stress[n]) = PlanLived.Start(p, n);
-        var (last, set, lowering) = (grid.Last, grid.Set, PlanLived.Lowering(p));
-        var down = new ComingDown(p.DaysSinceComingDown);
-        var lastMm = p.CutMm.Mean;
+        var state = PlanState.Start(p, solved.Grid);
         List<PlanDay> days = new(p.Days);
         for (var t = 0; t < p.Days; t++)
         {
             var day = PlanCalendar.TraceDay(t, traces.Days);
-            var (off, wilts) = (Share(traces.KeepOff, day), Share(traces.Wilting, day));
-            var felt = stress.Average();
-            var wilting = wilts >= WiltingFrom;
-            var not = 0.0;
-            mown.AsSpan().Fill(double.PositiveInfinity);
-            // Only the mornings that let anyone on count in weighing a mowing; where none does, all.
-            var open = off < 1;
-            var weight = 1 / (open ? traces.Count * (1 - off) : traces.Count);
-            for (var n = 0; n < traces.Count; n++)
-            {
-                if (!open || !traces.KeepOff[n, day]) not += weight * choices.NotMown(t, canopy[n], stress[n], last, lowering);
-            }
-            var free = calendar.Free[t];
-            var onTheWay = down.Goes(Removed(grid.CutsMm[last]));
-            var best = -1;
-            for (var k = 0; k < grid.Cuts; k++)
-            {
-                if (onTheWay || !choices.May(t, last, set, k, wilting, felt, lowering) || Removed(grid.CutsMm[k]) > PlanLimits.MostShare) continue;
-                mown[k] = Mean(t, day, open, weight, last, set, k, lowering);
-                if (best < 0 || mown[k] < mown[best]) best = k;
-            }
-            // Nothing may be mown to on a day that allows no change while the machine is set wrong.
-            var cut = best < 0 ? last : best;
-            var gain = best < 0 ? double.NegativeInfinity : not - mown[best];
-            var possible = best >= 0 && off < Likely && free >= Likely;
-            var mow = possible && gain > 0;
-            var said = Said(t, mow, cut, last, set, lowering, gain, not, off, wilts, free, mownShare[t]);
-            if (onTheWay) said = Down(t, down, said, last, lastMm);
+            var morning = Look(t, day, state);
+            var said = Said(morning, state, mownShare[t]);
             days.Add(said);
-            if (said.Mow) lastMm = said.CutMm;
-            if (said.Mow && onTheWay)
-            {
-                var atKept = said.CutMm <= grid.CutsMm[last];
-                down.Mown(atKept);
-                (set, lowering) = (atKept ? last : Unkept, 0);
-            }
-            else if (mow)
-            {
-                lowering = cut < last ? 0 : Math.Min(lowering + 1, PlanGrid.LoweringCounts - 1);
-                (last, set) = (cut, cut);
-            }
-            down.NextDay();
+            state = said.Mow ? state.Mown(morning.Best!.Value) : state.Unmown();
             for (var n = 0; n < traces.Count; n++)
             {
                 if (said.Mow && !traces.KeepOff[n, day])
@@ -85,64 +44,42 @@ internal sealed class PlanFollowed
         return days;
     }
 
-    private double Mean(int t, int day, bool open, double weight, int last, int set, int cut, int lowering)
+    /// <summary>What a morning is like, and what mowing and not mowing are expected to lose.</summary>
+    private readonly record struct Morning(int T, double Off, double Wilts, double Felt, double Stands, PlanMove? Best, double Mown, double Not, bool Asks, bool Back)
     {
-        var sum = 0.0;
-        for (var n = 0; n < canopy.Length; n++)
-        {
-            if (!open || !p.Traces.KeepOff[n, day]) sum += weight * choices.Mown(t, canopy[n], stress[n], last, cut, lowering);
-        }
-        return sum + (cut == set ? 0 : p.Losses.HeightChange);
+        public double Gain => Best is null ? double.NegativeInfinity : Not - Mown;
     }
 
-    /// <summary>A day on the way down: by the rule, not by price, as what is solved knows only cuts that are kept.</summary>
-    private PlanDay Down(int t, ComingDown down, PlanDay day, int last, double lastMm)
+    private Morning Look(int t, int day, PlanState state)
     {
-        var keptMm = solved.Grid.CutsMm[last];
-        var cutMm = ComingDown.CutMm(day.CanopyMm.Mean, keptMm, GrowthToNext(t), solved.Prices.GreenDownToMm(day.CanopyMm.Mean, keptMm, t));
-        var share = Removal(t, cutMm, out var over, out var scalp);
-        // On wilting turf nothing is cut lower than it was; a cut above the last one only trims what has grown.
-        var can = solved.Calendar.CanChange[t] && (day.WiltingProbability < WiltingFrom || cutMm >= lastMm) && share.Mean <= PlanLimits.MostShare;
-        var mow = can && down.Waits == 0 && day.KeepOffProbability < Likely && day.FreeProbability >= Likely;
-        var loss = 0.0;
-        for (var n = 0; n < canopy.Length; n++) loss += choices.Trimmed(t, canopy[n], stress[n], last, cutMm) / canopy.Length;
-        var why = mow ? new(PlanReason.ComingDown, Removed(keptMm))
-            : day.KeepOffProbability >= Likely ? new(PlanReason.KeepOff, day.KeepOffProbability)
-            : solved.Calendar.Minutes[t] < p.MowingMinutes ? new(PlanReason.NoMinutes, solved.Calendar.Minutes[t])
-            : day.FreeProbability < Likely ? new(PlanReason.NotFree, day.FreeProbability)
-            : down.Waits > 0 ? new PlanWhy(PlanReason.ComingDownWaits, down.Waits) : new(PlanReason.TooTall, Removed(keptMm));
-        return day with
+        var (off, wilts, felt, stands) = (Share(p.Traces.KeepOff, day), Share(p.Traces.Wilting, day), stress.Average(), canopy.Average());
+        // Only the mornings that let anyone on count in weighing a mowing; where none does, all.
+        var all = off >= 1;
+        double Mean(Func<int, double> of)
         {
-            Mow = mow,
-            MowProbability = mow ? day.FreeProbability * (1 - day.KeepOffProbability) : 0,
-            CutMm = cutMm,
-            Move = cutMm > keptMm ? CutMove.Raised : CutMove.Same,
-            SetAnew = true,
-            Share = share,
-            OverThirdProbability = over,
-            ScalpProbability = scalp,
-            AskFirst = mow && over >= Ask,
-            LossMown = can ? loss + p.Losses.HeightChange : double.PositiveInfinity,
-            Minutes = mow ? p.MowingMinutes + p.HeightChangeMinutes : 0,
-            Why = why,
-            WhyHeight = new(HeightReason.ComingDown, keptMm),
-        };
-    }
-
-    /// <summary>What grows from a mowing on the way down until the next can be, mm, mean over traces.</summary>
-    private double GrowthToNext(int t)
-    {
-        const int longest = 14;
-        var calendar = solved.Calendar;
-        var next = t + PlanLimits.ComingDownApart;
-        while (next < calendar.Solved && next < t + longest && calendar.Free[next] < Likely) next++;
-        var sum = 0.0;
-        for (var d = t; d < next; d++)
-        {
-            var day = PlanCalendar.TraceDay(d, p.Traces.Days);
-            for (var n = 0; n < canopy.Length; n++) sum += p.Traces.GrowthMm[n, day];
+            var (sum, count) = (0.0, 0);
+            for (var n = 0; n < canopy.Length; n++)
+            {
+                if (!all && p.Traces.KeepOff[n, day]) continue;
+                sum += of(n);
+                count++;
+            }
+            return sum / count;
         }
-        return sum / canopy.Length;
+        double Mown(PlanMove move) => Mean(n => choices.Mown(t, canopy[n], stress[n], move, state.SetMm));
+        var then = state.Unmown().Phase;
+        var not = Mean(n => choices.NotMown(t, canopy[n], stress[n], state.Level, state.Phase, then));
+        moves.Fill(t, stands, state.Level, state.Phase, state.SetMm, wilts >= WiltingFrom, felt, open);
+        var (best, least) = ((PlanMove?)null, double.PositiveInfinity);
+        foreach (var move in open)
+        {
+            var loss = Mown(move);
+            if (loss < least) (best, least) = (move, loss);
+        }
+        // Nothing is lawful but going over: only a person can say yes to that.
+        var asks = open.Count == 0 && state.Waits == 0 && off < Likely && solved.Calendar.Free[t] >= Likely && state.SetMm < stands
+            && Mown(new(state.SetMm, state.Level, PlanPhase.AtUsed(0))) < not;
+        return new(t, off, wilts, felt, stands, best, least, not, asks, best is not null && moves.ComesBack);
     }
 
     /// <summary>Share that a cut takes, mean over traces.</summary>
@@ -167,87 +104,106 @@ internal sealed class PlanFollowed
         return Of(shares);
     }
 
-    private PlanDay Said(int t, bool mow, int cut, int last, int set, int lowering, double gain, double not, double off, double wilts, double free, double mownShare)
+    private PlanDay Said(Morning m, PlanState state, double mownShare)
     {
-        var (grid, calendar) = (solved.Grid, solved.Calendar);
-        var cutMm = grid.CutsMm[cut];
-        var share = Removal(t, cutMm, out var over, out var scalp);
-        var stands = Of(canopy);
-        var felt = stress.Average();
+        var free = solved.Calendar.Free[m.T];
+        var mow = (m.Gain > 0 || m.Back) && m.Off < Likely && free >= Likely;
+        var used = solved.Grid.LevelsMm[state.Level];
+        var cutMm = m.Best?.CutMm ?? Math.Max(used, RaisedCuts.LowestMm(m.Stands));
+        var share = Removal(m.T, cutMm, out var over, out var scalp);
+        var anew = PlanMoves.Sets(cutMm, state.SetMm);
         return new()
         {
-            Date = p.From.AddDays(t),
+            Date = p.From.AddDays(m.T),
             Mow = mow,
             MowProbability = Math.Clamp(mownShare, 0, 1),
             CutMm = cutMm,
-            Move = cut < last ? CutMove.Lowered : cut > last ? CutMove.Raised : CutMove.Same,
-            SetAnew = cut != set,
-            CanopyMm = stands,
+            Move = cutMm < used - Same ? CutMove.Lowered : cutMm > used + Same ? CutMove.Raised : CutMove.Same,
+            SetAnew = anew,
+            CanopyMm = Of(canopy),
             Share = share,
             OverThirdProbability = over,
             ScalpProbability = scalp,
-            AskFirst = mow && over >= Ask,
-            KeepOffProbability = off,
+            AskFirst = m.Asks,
+            KeepOffProbability = m.Off,
             FreeProbability = free,
-            WiltingProbability = wilts,
-            Stress = felt,
-            LossMown = double.IsFinite(gain) ? not - gain : double.PositiveInfinity,
-            LossNotMown = not,
-            Minutes = mow ? p.MowingMinutes + (cut != set ? p.HeightChangeMinutes : 0) : 0,
-            Why = Why(t, mow, cut, gain, off, free, share.Mean, felt),
-            WhyHeight = WhyHeight(t, cut, last, lowering, wilts, felt, stands.Mean),
+            WiltingProbability = m.Wilts,
+            Stress = m.Felt,
+            LossMown = m.Mown,
+            LossNotMown = m.Not,
+            Minutes = mow ? p.MowingMinutes + (anew ? p.HeightChangeMinutes : 0) : 0,
+            Why = Why(m, mow, state, cutMm, free, share.Mean),
+            WhyHeight = WhyHeight(m, state, cutMm),
         };
     }
 
-    private PlanWhy Why(int t, bool mow, int cut, double gain, double off, double free, double share, double felt)
+    private PlanWhy Why(Morning m, bool mow, PlanState state, double cutMm, double free, double share)
     {
         var calendar = solved.Calendar;
+        var used = solved.Grid.LevelsMm[state.Level];
         if (mow)
         {
-            var next = t + 1;
-            while (next < calendar.Solved && next < t + 7 && calendar.Free[next] < Likely) next++;
+            if (cutMm > used + Same && RaisedCuts.LowestMm(m.Stands) > used) return new(PlanReason.ComingDown, Removed(used));
+            if (m.Back && m.Gain <= 0) return new(PlanReason.ComingBack, used);
+            var next = m.T + 1;
+            while (next < calendar.Solved && next < m.T + 7 && calendar.Free[next] < Likely) next++;
             var over = 0.0;
             for (var n = 0; n < canopy.Length; n++)
             {
                 var later = canopy[n];
-                for (var d = t; d < next; d++) later = p.Grown(later, p.Traces.GrowthMm[n, PlanCalendar.TraceDay(d, p.Traces.Days)]);
-                over += PlanPrices.OverThird(later, solved.Grid.CutsMm[cut], p.CutMm.Sd) / canopy.Length;
+                for (var d = m.T; d < next; d++) later = p.Grown(later, p.Traces.GrowthMm[n, PlanCalendar.TraceDay(d, p.Traces.Days)]);
+                over += PlanPrices.OverThird(later, cutMm, p.CutMm.Sd) / canopy.Length;
             }
             if (over >= 0.25) return new(PlanReason.OverThirdByNextFreeDay, over);
-            var off2 = Math.Abs(solved.Grid.CutsMm[cut] - p.WishMm);
-            return off2 > WishMm && share < LittleShare ? new(PlanReason.TowardsWish, off2) : new(PlanReason.WaitingCostsMore, gain);
+            var off = Math.Abs(cutMm - p.WishMm);
+            return off > OffWishMm && share < LittleShare ? new(PlanReason.TowardsWish, off) : new(PlanReason.WaitingCostsMore, m.Gain);
         }
-        if (off >= Likely) return new(PlanReason.KeepOff, off);
-        if (calendar.Minutes[t] < p.MowingMinutes) return new(PlanReason.NoMinutes, calendar.Minutes[t]);
-        if (free < Likely && gain > 0) return new(PlanReason.NotFree, free);
+        if (m.Off >= Likely) return new(PlanReason.KeepOff, m.Off);
+        if (calendar.Minutes[m.T] < p.MowingMinutes) return new(PlanReason.NoMinutes, calendar.Minutes[m.T]);
+        if (free < Likely && (m.Gain > 0 || m.Back)) return new(PlanReason.NotFree, free);
         if (share < LittleShare) return new(PlanReason.LittleGrown, share);
         if (free < Likely) return new(PlanReason.NotFree, free);
-        return felt >= PlanLimits.StressedFrom ? new(PlanReason.Stressed, felt) : new(PlanReason.LaterCostsLess, Math.Max(0, -gain));
+        if (state.Waits > 0) return new(PlanReason.ComingDownWaits, state.Waits);
+        if (m.Best is null) return new(PlanReason.TooTall, Removed(state.SetMm));
+        return m.Felt >= PlanLimits.StressedFrom ? new(PlanReason.Stressed, m.Felt) : new(PlanReason.LaterCostsLess, Math.Max(0, -m.Gain));
     }
 
-    private HeightWhy WhyHeight(int t, int cut, int last, int lowering, double wilts, double felt, double stands)
+    private HeightWhy WhyHeight(Morning m, PlanState state, double cutMm)
     {
-        var (grid, wish) = (solved.Grid, solved.Grid.Wish);
-        var cutMm = grid.CutsMm[cut];
-        if (cut < last) return new(HeightReason.LoweredTowardsWish, grid.CutsMm[last] - cutMm);
-        var set = grid.CutsMm[grid.Set];
-        if (cut == last && cut == wish) return new(HeightReason.AtWish, 0);
-        if (cut > last)
+        var used = solved.Grid.LevelsMm[state.Level];
+        if (cutMm < used - Same) return new(HeightReason.LoweredTowardsWish, used - cutMm);
+        if (cutMm > used + Same)
         {
-            if (cut <= wish) return new(HeightReason.RaisedTowardsWish, cutMm - grid.CutsMm[last]);
-            return Raised(t, grid.CutsMm[last], cutMm, felt, stands);
+            if (RaisedCuts.LowestMm(m.Stands) > used) return new(HeightReason.ComingDown, used);
+            if (m.Best is { } to && to.Level > state.Level) return new(HeightReason.RaisedTowardsWish, cutMm - used);
+            return Raised(m.T, used, cutMm, m.Felt, m.Stands);
         }
-        if (solved.Calendar.Held(t, p)) return new(HeightReason.HeldFixture, solved.Calendar.ToFixture[t]);
-        if (cut < wish) return new(HeightReason.HeldCostsMore, 0);
-        if (wilts >= WiltingFrom) return new(HeightReason.HeldWilting, wilts);
-        if (felt >= PlanLimits.StressedFrom) return new(HeightReason.HeldStressed, felt);
-        if (lowering < PlanGrid.LoweringCounts - 1) return new(HeightReason.HeldThreeMowings, lowering);
-        if (grid.CutsMm[last] - set > PlanLimits.LowerMm + 1e-9 && cut == last) return new(HeightReason.RaisedForStep, grid.CutsMm[last] - set);
-        var under = Math.Max(p.WishMm, cutMm - PlanLimits.LowerMm);
-        if ((stands - under) / stands > ThirdRule.Share - 0.03) return Raised(t, under, cutMm, felt, stands);
-        var least = double.PositiveInfinity;
-        for (var k = 0; k < cut; k++) least = Math.Min(least, mown[k]);
-        return new(HeightReason.HeldCostsMore, double.IsFinite(least) ? Math.Max(0, least - mown[cut]) : 0);
+        if (Math.Abs(used - p.WishMm) <= OffWishMm) return new(HeightReason.AtWish, 0);
+        if (solved.Calendar.Held(m.T, p)) return new(HeightReason.HeldFixture, solved.Calendar.ToFixture[m.T]);
+        if (used < p.WishMm) return new(HeightReason.HeldCostsMore, 0);
+        if (m.Wilts >= WiltingFrom) return new(HeightReason.HeldWilting, m.Wilts);
+        if (m.Felt >= PlanLimits.StressedFrom) return new(HeightReason.HeldStressed, m.Felt);
+        if (m.T < p.NoLoweringDays) return new(HeightReason.HeldWork, p.NoLoweringDays - m.T);
+        if (!solved.Calendar.GrowsAhead(m.T, used)) return new(HeightReason.HeldNoGrowth, solved.Calendar.AheadMm(m.T));
+        if (state.Bound < PlanPhase.MayLower) return new(HeightReason.HeldThreeMowings, state.Bound);
+        if (used - state.SetMm > PlanLimits.LowerMm + 1e-9) return new(HeightReason.RaisedForStep, used - state.SetMm);
+        var under = Math.Max(p.WishMm, used - PlanLimits.LowerMm);
+        if (RaisedCuts.LowestMm(m.Stands) > under) return Raised(m.T, under, used, m.Felt, m.Stands);
+        return new(HeightReason.HeldCostsMore, Lower(m, state) is { } lower && double.IsFinite(lower) ? Math.Max(0, lower - m.Mown) : 0);
+    }
+
+    /// <summary>What the best lower cut is expected to lose; null where none is possible.</summary>
+    private double? Lower(Morning m, PlanState state)
+    {
+        var (least, used) = ((double?)null, solved.Grid.LevelsMm[state.Level]);
+        foreach (var move in open)
+        {
+            if (move.CutMm >= used) continue;
+            var sum = 0.0;
+            for (var n = 0; n < canopy.Length; n++) sum += choices.Mown(m.T, canopy[n], stress[n], move, state.SetMm) / canopy.Length;
+            least = least is { } l ? Math.Min(l, sum) : sum;
+        }
+        return least;
     }
 
     /// <summary>What the higher cut saves most of.</summary>

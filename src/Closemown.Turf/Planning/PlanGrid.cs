@@ -1,47 +1,40 @@
 namespace Closemown.Turf;
 
-/// <summary>The heights a plan is reckoned on: standing heights in equal steps, and the cuts that can be set.</summary>
+/// <summary>What a plan is reckoned on: standing heights in equal steps, and the heights that the turf is or may become used to.</summary>
 internal sealed class PlanGrid
 {
-    public const int StressLevels = 4, LoweringCounts = PlanLimits.LowerApart;
+    public const int StressLevels = 4;
     private const double FineMm = 0.25, Same = 0.05, Roundoff = 1e-9;
     private const int MostCanopies = 160;
 
     public PlanGrid(PlanProblem p)
     {
-        var last = p.LastCutMm ?? p.CutMm.Mean;
-        var top = Math.Min(p.HighestMm, Math.Max(Math.Max(p.WishMm, last) + 4.5, (p.CanopyMm.Mean * 2 / 3) + 1));
-        List<double> cuts = [p.WishMm];
-        // What stands exactly in the record comes before what only fills the gaps.
-        Add(last);
-        if (p.CutMm.Mean >= p.LowestMm && p.CutMm.Mean <= p.HighestMm) Add(p.CutMm.Mean);
-        for (var c = p.WishMm + PlanLimits.LowerMm; c <= top; c += PlanLimits.LowerMm) Add(c);
-        for (var c = last + PlanLimits.LowerMm; c < p.WishMm; c += PlanLimits.LowerMm) Add(c);
-        cuts.Sort();
-        CutsMm = [.. cuts];
+        var used = p.UsedMm ?? p.CutMm.Mean;
+        List<double> levels = [p.WishMm];
+        for (var c = p.WishMm + PlanLimits.LowerMm; c < used - Same; c += PlanLimits.LowerMm) levels.Add(c);
         // What is called the same height is one point, so that no rounding makes a change of it.
-        Last = Nearest(last);
-        CutsMm[Last] = last;
+        var near = levels.FindIndex(c => Math.Abs(c - used) < Same);
+        if (near >= 0) levels[near] = used;
+        else levels.Add(used);
+        levels.Sort();
+        LevelsMm = [.. levels];
+        Used = levels.IndexOf(used);
         Wish = Nearest(p.WishMm);
-        Set = Nearest(p.CutMm.Mean);
-        Allowed = [.. CutsMm.Select(c => c >= p.LowestMm - Roundoff && c <= p.HighestMm + Roundoff)];
-        var low = Math.Max(0.25, CutsMm[0] - 1);
-        var high = Math.Max(Math.Max(p.CanopyMm.Mean + (3 * p.CanopyMm.Sd) + 4, 3.5 * p.WishMm), CutsMm[^1] + 4);
+        Allowed = [.. LevelsMm.Select(c => c >= p.LowestMm - Roundoff && c <= p.HighestMm + Roundoff)];
+        var low = Math.Max(0.25, LevelsMm[0] - 1);
+        var high = Math.Max(Math.Max(p.CanopyMm.Mean + (3 * p.CanopyMm.Sd) + 4, 3.5 * p.WishMm), LevelsMm[^1] + 4);
         StepMm = Math.Max(FineMm, (high - low) / (MostCanopies - 1));
         LowMm = low;
         Canopies = (int)Math.Ceiling((high - low) / StepMm) + 1;
-
-        void Add(double c)
-        {
-            if (!cuts.Exists(x => Math.Abs(x - c) < Same)) cuts.Add(c);
-        }
     }
 
-    public double[] CutsMm { get; }
+    /// <summary>Heights the turf may be used to, mm, rising.</summary>
+    public double[] LevelsMm { get; }
 
+    /// <summary>Whether the machine can be set to each.</summary>
     public bool[] Allowed { get; }
 
-    public int Cuts => CutsMm.Length;
+    public int Levels => LevelsMm.Length;
 
     public int Canopies { get; }
 
@@ -49,24 +42,21 @@ internal sealed class PlanGrid
 
     public double StepMm { get; }
 
-    /// <summary>The cut of the last mowing, of the wish, and as the machine is set.</summary>
-    public int Last { get; }
+    /// <summary>The level that the turf is used to on the first morning.</summary>
+    public int Used { get; }
 
-    /// <inheritdoc cref="Last"/>
+    /// <summary>The level of the wish.</summary>
     public int Wish { get; }
 
-    /// <inheritdoc cref="Last"/>
-    public int Set { get; }
-
-    public int Size => Canopies * Cuts * StressLevels * LoweringCounts;
+    public int Size => Canopies * Levels * StressLevels * PlanPhase.Count;
 
     public double CanopyMm(int i) => LowMm + (i * StepMm);
 
     /// <summary>Where a row of standing heights begins.</summary>
-    public int Row(int cut, int stress, int lowering) => ((((lowering * StressLevels) + stress) * Cuts) + cut) * Canopies;
+    public int Row(int level, int stress, int phase) => ((((phase * StressLevels) + stress) * Levels) + level) * Canopies;
 
-    /// <summary>Whether going from one cut to another is a step down that the rule allows.</summary>
-    public bool StepDown(int from, int to) => to < from && CutsMm[from] - CutsMm[to] <= PlanLimits.LowerMm + Roundoff;
+    /// <summary>Whether going from one level to another is a step down that the rule allows.</summary>
+    public bool StepDown(int from, int to) => to < from && LevelsMm[from] - LevelsMm[to] <= PlanLimits.LowerMm + Roundoff;
 
     /// <summary>Point and weight of the next one for a standing height; past the ends the last slope goes on.</summary>
     public int At(double canopyMm, out double share)
@@ -86,9 +76,9 @@ internal sealed class PlanGrid
     private int Nearest(double mm)
     {
         var best = 0;
-        for (var i = 1; i < CutsMm.Length; i++)
+        for (var i = 1; i < LevelsMm.Length; i++)
         {
-            if (Math.Abs(CutsMm[i] - mm) < Math.Abs(CutsMm[best] - mm)) best = i;
+            if (Math.Abs(LevelsMm[i] - mm) < Math.Abs(LevelsMm[best] - mm)) best = i;
         }
         return best;
     }

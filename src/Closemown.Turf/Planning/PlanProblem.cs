@@ -30,8 +30,8 @@ public sealed record PlanProblem
     /// <summary>What the next mowing would leave as the machine is set, mm; the spread is that of one mowing.</summary>
     public required Belief CutMm { get; init; }
 
-    /// <summary>What the last mowing left, mm: going under it is lowering. Null: as the machine is set. On the way down after overgrowth: the cut that was kept before.</summary>
-    public double? LastCutMm { get; init; }
+    /// <summary>The height that the turf is used to, mm: only below it a mowing is a lowering. Null: as the machine is set.</summary>
+    public double? UsedMm { get; init; }
 
     /// <summary>Height up to which the turf is brown, mm; null where nothing is known: nothing is charged.</summary>
     public Belief? GreenBaseMm { get; init; }
@@ -72,11 +72,17 @@ public sealed record PlanProblem
     /// <summary>Days before a match, and the day itself, without a change of height.</summary>
     public int NoHeightChangeDays { get; init; } = TurfWish.UsualNoHeightChangeDays;
 
+    /// <summary>Days from the first on which nothing is lowered, as the turf was sanded or opened lately.</summary>
+    public int NoLoweringDays { get; init; }
+
     /// <summary>Mowings since the one that went lower last; null where none did.</summary>
     public int? MowingsSinceLowering { get; init; }
 
-    /// <summary>Days since the last mowing on the way down after overgrowth, 0 or more; null where the turf is not on that way.</summary>
-    public int? DaysSinceComingDown { get; init; }
+    /// <summary>Days since the last mowing where that was above the used height, 0 or more; null where it was not.</summary>
+    public int? DaysSinceRaised { get; init; }
+
+    /// <summary>Days on which the person said yes to taking more than a third.</summary>
+    public IReadOnlyCollection<DateOnly> OverThirdOn { get; init; } = [];
 
     /// <summary>How well a canopy will be known on later days, mm: shares near a third are charged by probability.</summary>
     public double CanopySdMm { get; init; } = 0.3;
@@ -103,10 +109,10 @@ public sealed record PlanProblem
         In(LowestMm, 0.5, 100, "least cut, mm");
         In(HighestMm, LowestMm, 200, "greatest cut, mm");
         In(WishMm, LowestMm, HighestMm, "wish, mm");
-        if (DaysSinceComingDown is { } down) In(down, 0, 10_000, "days since the last mowing on the way down");
+        if (DaysSinceRaised is { } raised) In(raised, 0, 10_000, "days since a mowing above the used height");
         In(GreenBaseShare, 0, 0.95, "green base as a share");
         In(GreenBaseDays, 1, 200, "days of the green base");
-        if (LastCutMm is { } last) In(last, 0.5, 100, "last cut, mm");
+        if (UsedMm is { } used) In(used, 0.5, 500, "used height, mm");
         if (GreenBaseMm is { } b)
         {
             In(b.Mean, 0, 100, "green base, mm");

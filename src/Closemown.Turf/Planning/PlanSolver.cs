@@ -4,14 +4,15 @@ namespace Closemown.Turf;
 
 /// <summary>Solves a plan backward: what is still to be lost from each state after each day's decision.</summary>
 /// <remarks>
-/// State in the morning: standing height, cut of the last mowing, stress, mowings since the last lowering. What the ground allows that morning is seen before deciding; what grows that
-/// day is not. All that is kept is the value after the decision (<see cref="After"/>): every decision follows from it.
+/// State in the morning: standing height, the height that the turf is used to, stress, and what the last mowings bind (<see cref="PlanPhase"/>). What the ground allows that morning is seen
+/// before deciding; what grows that day is not. All that is kept is the value after the decision (<see cref="After"/>): every decision follows from it.
 /// </remarks>
 internal sealed class PlanSolver
 {
     private readonly PlanProblem p;
     private readonly PlanSteps steps;
-    private readonly double[] clear, wilting, kept, best, raised;
+    private readonly double[] clear, wilting, kept, atLevel, above, raised;
+    private readonly bool[] spared;
 
     public PlanSolver(PlanProblem p, PlanWorkspace space)
     {
@@ -23,9 +24,10 @@ internal sealed class PlanSolver
         Prices = new(p, Grid, sum / p.Traces.GrowthMm.Length, Calendar.Solved);
         steps = new(p.Traces.Count);
         space.Fit(Grid, Calendar.Solved);
-        (After, Mowing) = (space.After, space.Mowing);
+        After = space.After;
         (clear, wilting, kept) = (space.Clear, space.Wilting, space.Kept);
-        (best, raised) = (new double[Grid.Canopies * Grid.Cuts], new double[Grid.Canopies * Grid.Cuts]);
+        var cells = Grid.Canopies * Grid.Levels;
+        (atLevel, above, raised, spared) = (new double[cells], new double[cells * RaisedCuts.Most], new double[cells], new bool[cells]);
     }
 
     public PlanGrid Grid { get; }
@@ -37,9 +39,6 @@ internal sealed class PlanSolver
     /// <summary>By day: expected loss after the day's decision, on the grid; the canopy is that of the evening before growth.</summary>
     public double[][] After { get; }
 
-    /// <summary>By day: what a mowing costs at each cut and standing height.</summary>
-    public double[][] Mowing { get; }
-
     public void Solve()
     {
         End();
@@ -48,21 +47,22 @@ internal sealed class PlanSolver
             var day = PlanCalendar.TraceDay(t, p.Traces.Days);
             steps.Make(p.Traces, day, PlanCalendar.TraceDay(t + 1, p.Traces.Days));
             Carry(After[t]);
-            Prices.FillMowing(t, Mowing[t]);
+            Price(t);
             Decide(t);
         }
     }
 
     private void End()
     {
-        for (var m = 0; m < PlanGrid.LoweringCounts; m++)
+        for (var m = 0; m < PlanPhase.Count; m++)
         {
             for (var s = 0; s < PlanGrid.StressLevels; s++)
             {
-                for (var k = 0; k < Grid.Cuts; k++)
+                for (var k = 0; k < Grid.Levels; k++)
                 {
                     var row = Grid.Row(k, s, m);
-                    for (var i = 0; i < Grid.Canopies; i++) clear[row + i] = Prices.End(Grid.CanopyMm(i), k) + (p.Losses.Stress * s * p.StressDays);
+                    for (var i = 0; i < Grid.Canopies; i++)
+                        clear[row + i] = Prices.End(Grid.CanopyMm(i), k, m) + (p.Losses.Stress * s * p.StressDays);
                 }
             }
         }
@@ -74,7 +74,6 @@ internal sealed class PlanSolver
     private void Carry(double[] after)
     {
         after.AsSpan(0, Grid.Size).Clear();
-        var block = Grid.Cuts;
         for (var q = 0; q < steps.Points; q++)
         {
             var values = steps.Kind[q] switch { PlanSteps.Clear => clear, PlanSteps.Wilting => wilting, _ => kept };
@@ -86,9 +85,9 @@ internal sealed class PlanSolver
                 var to = Math.Clamp(s + ((steps.StressInput[q] - s) / p.StressDays), 0, PlanGrid.StressLevels - 1);
                 var low = Math.Min((int)to, PlanGrid.StressLevels - 2);
                 var up = to - low;
-                for (var m = 0; m < PlanGrid.LoweringCounts; m++)
+                for (var m = 0; m < PlanPhase.Count; m++)
                 {
-                    for (var k = 0; k < block; k++)
+                    for (var k = 0; k < Grid.Levels; k++)
                     {
                         AddShifted(after.AsSpan(Grid.Row(k, s, m), Grid.Canopies), values.AsSpan(Grid.Row(k, low, m), Grid.Canopies),
                             values.AsSpan(Grid.Row(k, low + 1, m), Grid.Canopies), steps.Weight[q], up, whole, part);
@@ -103,7 +102,8 @@ internal sealed class PlanSolver
     {
         var n = into.Length;
         var inside = Math.Max(0, n - 1 - whole);
-        var (a, b, c, d) = (weight * (1 - up) * (1 - part), weight * (1 - up) * part, weight * up * (1 - part), weight * up * part);
+        var (a, b) = (weight * (1 - up) * (1 - part), weight * (1 - up) * part);
+        var (c, d) = (weight * up * (1 - part), weight * up * part);
         var i = 0;
         for (; i + Vector<double>.Count <= inside; i += Vector<double>.Count)
         {
@@ -119,73 +119,108 @@ internal sealed class PlanSolver
             into[i] = sum;
         }
         // Taller than the grid: the last slope goes on.
-        var (last, slope) = ((weight * (1 - up) * low[n - 1]) + (weight * up * high[n - 1]), (weight * (1 - up) * (low[n - 1] - low[n - 2])) + (weight * up * (high[n - 1] - high[n - 2])));
+        var last = (weight * (1 - up) * low[n - 1]) + (weight * up * high[n - 1]);
+        var slope = (weight * (1 - up) * (low[n - 1] - low[n - 2])) + (weight * up * (high[n - 1] - high[n - 2]));
         for (; i < n; i++) into[i] += last + (slope * (i + whole + part - (n - 1)));
+    }
+
+    /// <summary>What a mowing costs on a day: at each level, and at the cuts above it.</summary>
+    private void Price(int t)
+    {
+        for (var k = 0; k < Grid.Levels; k++)
+        {
+            for (var i = 0; i < Grid.Canopies; i++)
+            {
+                var canopy = Grid.CanopyMm(i);
+                atLevel[(k * Grid.Canopies) + i] = Prices.Mowing(canopy, Grid.LevelsMm[k], Grid.LevelsMm[k], t);
+                if (!Calendar.CanChange[t]) continue;
+                for (var j = 0; j < RaisedCuts.Most; j++)
+                {
+                    var cut = RaisedCuts.Mm(canopy, Grid.LevelsMm[k], j);
+                    if (j == 0) spared[(k * Grid.Canopies) + i] = Prices.Spares(canopy, Grid.LevelsMm[k], t);
+                    above[(((k * Grid.Canopies) + i) * RaisedCuts.Most) + j] = double.IsNaN(cut) ? double.PositiveInfinity : Prices.Mowing(canopy, cut, Grid.LevelsMm[k], t);
+                }
+            }
+        }
     }
 
     /// <summary>The value of each morning by what the ground allows.</summary>
     private void Decide(int t)
     {
-        var free = Calendar.Free[t];
-        var (after, mowing) = (After[t], Mowing[t]);
-        for (var m = 0; m < PlanGrid.LoweringCounts; m++)
+        var after = After[t];
+        for (var s = 0; s < PlanGrid.StressLevels; s++)
         {
-            var more = Math.Min(m + 1, PlanGrid.LoweringCounts - 1);
-            for (var s = 0; s < PlanGrid.StressLevels; s++)
+            if (Calendar.CanChange[t]) Raise(after, s);
+            for (var m = 0; m < PlanPhase.Count; m++)
             {
-                Mown(s, more, best);
-                if (Calendar.CanChange[t]) Raise();
-                var lower = Calendar.CanChange[t] && s < PlanLimits.StressedFrom && m == PlanGrid.LoweringCounts - 1;
-                for (var k = 0; k < Grid.Cuts; k++)
-                {
-                    var (row, at) = (Grid.Row(k, s, m), k * Grid.Canopies);
-                    for (var i = 0; i < Grid.Canopies; i++)
-                    {
-                        var not = after[row + i] + Prices.Standing(Grid.CanopyMm(i), t) + Prices.OffWish(k, t) + (p.Losses.Stress * s);
-                        var mow = Calendar.CanChange[t] && k + 1 < Grid.Cuts ? raised[at + Grid.Canopies + i] + p.Losses.HeightChange : double.PositiveInfinity;
-                        if (Grid.Allowed[k]) mow = Math.Min(mow, best[at + i]);
-                        kept[row + i] = not;
-                        wilting[row + i] = Mixed(not, mow);
-                        clear[row + i] = wilting[row + i];
-                        if (!lower) continue;
-                        for (var to = k - 1; to >= 0 && Grid.StepDown(k, to); to--)
-                        {
-                            if (Grid.Allowed[to]) mow = Math.Min(mow, Lowered(to, s, i));
-                        }
-                        clear[row + i] = Mixed(not, mow);
-                    }
-                }
+                for (var k = 0; k < Grid.Levels; k++) Decide(t, after, s, m, k);
             }
+        }
+    }
+
+    private void Decide(int t, double[] after, int s, int m, int k)
+    {
+        var (free, row) = (Calendar.Free[t], Grid.Row(k, s, m));
+        var unmown = Grid.Row(k, s, PlanPhase.Unmown(m));
+        var may = m != PlanPhase.JustRaised;
+        var change = may && Calendar.CanChange[t];
+        var same = may && Grid.Allowed[k] && (m < PlanPhase.Raised || change);
+        var lower = change && m == PlanPhase.MayLower && s < PlanLimits.StressedFrom && Calendar.MayLower(t, Grid.LevelsMm[k]);
+        for (var i = 0; i < Grid.Canopies; i++)
+        {
+            var canopy = Grid.CanopyMm(i);
+            var lowest = RaisedCuts.LowestMm(canopy);
+            var not = after[unmown + i] + Prices.Standing(canopy, t) + Prices.OffWish(k, m, canopy, t) + (p.Losses.Stress * s);
+            var mow = double.PositiveInfinity;
+            if (same && Takes(k))
+                mow = One(after, k, s, PlanPhase.AtUsed(m), i) + (m == PlanPhase.Raised ? p.Losses.HeightChange : 0);
+            if (change)
+            {
+                mow = Math.Min(mow, raised[(k * Grid.Canopies) + i] + p.Losses.HeightChange);
+                if (k < Grid.Wish && Takes(Grid.Wish))
+                    mow = Math.Min(mow, One(after, Grid.Wish, s, PlanPhase.MayLower, i) + p.Losses.HeightChange);
+            }
+            kept[row + i] = not;
+            wilting[row + i] = Mixed(not, mow);
+            for (var to = k - 1; lower && to >= 0 && Grid.StepDown(k, to); to--)
+            {
+                if (Grid.Allowed[to] && Takes(to))
+                    mow = Math.Min(mow, One(after, to, s, 0, i) + p.Losses.HeightChange);
+            }
+            var back = s < PlanLimits.StressedFrom && change && double.IsFinite(mow) && RaisedCuts.ComesBack(canopy, Grid.LevelsMm[k], m, spared[(k * Grid.Canopies) + i]);
+            clear[row + i] = back ? not + (free * (mow - not)) : Mixed(not, mow);
+
+            bool Takes(int level) => Grid.LevelsMm[level] >= lowest && Grid.LevelsMm[level] < canopy;
         }
 
         double Mixed(double no, double mow) => mow < no ? no + (free * (mow - no)) : no;
+    }
 
-        double Lowered(int to, int s, int i) => One(to, s, 0, i) + p.Losses.HeightChange;
+    /// <summary>A mowing at a level that the turf is then used to.</summary>
+    private double One(double[] after, int k, int s, int m, int i)
+    {
+        var (canopy, cut, row) = (Grid.CanopyMm(i), Grid.LevelsMm[k], Grid.Row(k, s, m));
+        return Grid.In(after, row, cut) + atLevel[(k * Grid.Canopies) + i] + (p.Losses.Stress * s) + Prices.Stressed(s, canopy, cut);
+    }
 
-        double One(int k, int s, int m, int i)
+    /// <summary>The best cut above each level, from each standing height.</summary>
+    private void Raise(double[] after, int s)
+    {
+        for (var k = 0; k < Grid.Levels; k++)
         {
-            var (canopy, cut) = (Grid.CanopyMm(i), Grid.CutsMm[k]);
-            var left = canopy <= cut ? after[Grid.Row(k, s, m) + i] : Grid.In(after, Grid.Row(k, s, m), cut);
-            return left + mowing[(k * Grid.Canopies) + i] + (p.Losses.Stress * s) + (p.Losses.StressedShare * s * Math.Max(0, (canopy - cut) / canopy));
-        }
-
-        void Mown(int s, int m, double[] into)
-        {
-            for (var k = 0; k < Grid.Cuts; k++)
+            var row = Grid.Row(k, s, PlanPhase.JustRaised);
+            for (var i = 0; i < Grid.Canopies; i++)
             {
-                for (var i = 0; i < Grid.Canopies; i++) into[(k * Grid.Canopies) + i] = One(k, s, m, i);
-            }
-        }
-
-        void Raise()
-        {
-            for (var k = Grid.Cuts - 1; k >= 0; k--)
-            {
-                for (var i = 0; i < Grid.Canopies; i++)
+                var (at, least, canopy) = ((k * Grid.Canopies) + i, double.PositiveInfinity, Grid.CanopyMm(i));
+                var most = s >= PlanLimits.StressedFrom || spared[at] ? RaisedCuts.Most : 1;
+                for (var j = 0; j < most; j++)
                 {
-                    var here = Grid.Allowed[k] ? best[(k * Grid.Canopies) + i] : double.PositiveInfinity;
-                    raised[(k * Grid.Canopies) + i] = k + 1 < Grid.Cuts ? Math.Min(here, raised[((k + 1) * Grid.Canopies) + i]) : here;
+                    var price = above[(at * RaisedCuts.Most) + j];
+                    if (double.IsPositiveInfinity(price)) continue;
+                    var cut = RaisedCuts.Mm(canopy, Grid.LevelsMm[k], j);
+                    least = Math.Min(least, price + Grid.In(after, row, cut) + (p.Losses.Stress * s) + Prices.Stressed(s, canopy, cut));
                 }
+                raised[at] = least;
             }
         }
     }

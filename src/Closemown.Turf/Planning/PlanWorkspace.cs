@@ -5,8 +5,6 @@ public sealed class PlanWorkspace
 {
     internal double[][] After { get; private set; } = [];
 
-    internal double[][] Mowing { get; private set; } = [];
-
     internal double[] Clear { get; private set; } = [];
 
     internal double[] Wilting { get; private set; } = [];
@@ -23,8 +21,6 @@ public sealed class PlanWorkspace
             var length = After.Length > 0 ? Math.Max(size, After[0].Length) : size;
             After = Make(rows, length);
         }
-        var cuts = grid.Cuts * grid.Canopies;
-        if (Mowing.Length < After.Length || Mowing[0].Length < cuts) Mowing = Make(After.Length, Math.Max(cuts, Mowing.Length > 0 ? Mowing[0].Length : 0));
     }
 
     private static double[][] Make(int rows, int length)

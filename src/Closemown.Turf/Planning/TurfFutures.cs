@@ -12,7 +12,8 @@ public static class TurfFutures
     /// <param name="at">The time of the first day from which on they run.</param>
     /// <param name="days">Days, 1 or more.</param>
     /// <param name="count">Futures, even.</param>
-    public static PlanTraces Of(AreaBelief belief, DateTimeOffset at, int days, int count)
+    /// <param name="waters">How it is watered on; null for not at all.</param>
+    public static PlanTraces Of(AreaBelief belief, DateTimeOffset at, int days, int count, WaterHabit? waters = null)
     {
         ArgumentNullException.ThrowIfNull(belief);
         var (track, state) = (belief.Track, belief.At(at));
@@ -36,13 +37,17 @@ public static class TurfFutures
             var run = track.Days.RunAfter(first);
             var weather = new WeatherTrace(track.Days, first, s);
             var day = today;
+            var dryFor = waters is null ? 0 : first.DayNumber - waters.Last.DayNumber;
             for (var d = 0; d < days; d++)
             {
                 traces.KeepOff[s, d] = day.KeepOff != KeepOff.None;
                 traces.Wilting[s, d] = day.Wilting;
                 traces.StressInput[s, d] = Math.Clamp(feels * day.Stress.Greatest, 0, StressSources.Severe);
                 var date = first.AddDays(d + 1);
-                day = run.Next(date, weather.On(date), track.Days.Usual.On(date), default);
+                var sky = weather.On(date);
+                var watered = waters is not null && waters.Due(++dryFor, sky.RainMm + day.Weather.RainMm);
+                if (watered) dryFor = 0;
+                day = run.Next(date, sky, track.Days.Usual.On(date), watered ? new(waters!.Mm, 0, false) : default);
                 var luck = Math.Exp((AreaDefaults.DayShareSd * noise.Next()) - (AreaDefaults.DayShareSd * AreaDefaults.DayShareSd / 2));
                 var usual = ((rate + spell + (feed * day.NitrogenGm2) + tall) * day.Growth) + (wide * day.Wide);
                 traces.GrowthMm[s, d] = Math.Max(0, (usual * luck) + (form * day.GrowthSd));

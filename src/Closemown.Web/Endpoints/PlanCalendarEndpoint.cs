@@ -35,7 +35,7 @@ internal static class PlanCalendarEndpoint
         {
             var areas = talk.Desk.Areas;
             var one = string.IsNullOrEmpty(area) ? areas.Count == 1 ? areas.First() : null : areas.Contains(area) ? area : null;
-            return one is null ? (null, string.Join(", ", areas)) : (PlanCalendarFile.Of(AreaPlan.Of(talk.Desk, one, talk.AskedAt, Span, talk.AskedAt, new(off, on)), one, new Phrasing(style), clock.GetUtcNow()), one);
+            return one is null ? (null, string.Join(", ", areas)) : (PlanCalendarFile.Of(AreaPlan.Of(talk.Desk, one, AreaToday.Moment(talk.Desk, one, talk.AskedAt), Span, talk.AskedAt, new(off, on, DaysAsked.None.OverThird)), one, new Phrasing(style), clock.GetUtcNow()), one);
         }, http.RequestAborted);
         if (file is null)
         {

@@ -68,7 +68,7 @@ public sealed class TurfStoriesTests
         JsonNode[] things = [today["now"]!, .. today["next"]!.AsArray().Select(n => n!)];
         var thing = Assert.Single(things, t => (string?)t["area"] == "green" && (string)t["do"]! != "water");
         Assert.Equal("canopy", (string)thing["do"]!);
-        Assert.Contains("read it first", (string)thing["say"]!, StringComparison.Ordinal);
+        Assert.Contains("Read it at five spots", (string)thing["say"]!, StringComparison.Ordinal);
     }
 
     [Fact]
