@@ -32,7 +32,7 @@ internal static class GreenRun
         HeightsRun.Each(who.Count * count, o.Jobs, i =>
         {
             var (season, w) = Math.DivRem(i, who.Count);
-            all[w][season] = GreenSeason.Of(first + season, days, o.Has("--wide"), who[w].Make);
+            all[w][season] = GreenSeason.Of(GreenWorlds.All[0].Of(first + season, days, o.Has("--wide")), days, who[w].Make);
         });
         var lines = new List<string[]> { ([.. Columns.Select(c => c.Head).Prepend("a season"), "scalped seasons", "late, days"]) };
         for (var w = 0; w < who.Count; w++)

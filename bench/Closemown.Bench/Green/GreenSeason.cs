@@ -56,7 +56,7 @@ internal sealed record GreenSeason
     /// <inheritdoc cref="RateOff4"/>
     public double? RateOff10 { get; private set; }
 
-    private void Heard(ISays says, GreenWorld world, int day)
+    private void Heard(ISays says, IGreen world, int day)
     {
         const double Z90 = 1.6448536;
         if (says.Said is { } said)
@@ -74,14 +74,10 @@ internal sealed record GreenSeason
     /// <summary>First day mown to the lower wish, by the setting or by what it leaves, less the day it was due; null where none was wished or it was never reached.</summary>
     public int? Late { get; private set; }
 
-    public static GreenSeason Of(int seed, int days, bool wide, Func<GreenTruth, IGreenStrategy> make)
+    public static GreenSeason Of(GreenLot lot, int days, Func<GreenTruth, IGreenStrategy> make)
     {
-        var green = new GreenMake(seed, wide);
-        var first = GreenSky.First(seed);
-        var sky = GreenSky.Of(seed, days + 70);
-        var wish = new GreenWish(green, first);
-        var world = new GreenWorld(seed, green, sky, wish.StartMm + 1);
-        var free = GreenPerson.Free(seed, green, first, days + 70);
+        var (seed, first, world, wish, free) = lot;
+        var green = world.Make;
         var strategy = make(new(world, free, seed));
         var season = new GreenSeason { Days = days };
         var set = wish.StartMm;
@@ -98,8 +94,8 @@ internal sealed record GreenSeason
                 Free = free[t],
                 KeepOff = off,
                 Wilting = world.Wilting,
-                Yesterday = sky[t + GreenSky.Before - 1],
-                Forecast = Forecast(seed, world, t),
+                Yesterday = world.Sky(t - 1),
+                Forecast = world.Forecast(t),
                 WateredMm = world.WateredMm,
                 CanopyMm = free[t] && GreenChance.Uniform(seed, GreenChance.WhenRead, t) < ReadBefore ? world.CanopyMm + (SpreadOfFive * GreenChance.Normal(seed, GreenChance.Spots, t)) : null,
                 MownYesterday = yesterday is { } y
@@ -157,23 +153,7 @@ internal sealed record GreenSeason
         }
         return season;
     }
-
-    /// <summary>An ordinary forecast: its error grows with the days ahead and hangs together.</summary>
-    private static SkyDay[] Forecast(int seed, GreenWorld world, int t)
-    {
-        var said = new SkyDay[7];
-        var off = 0.0;
-        for (var a = 0; a < said.Length; a++)
-        {
-            off = (0.8 * off) + ((0.6 + (0.15 * a)) * GreenChance.Normal(seed, GreenChance.Forecast, t, a));
-            var true0 = world.Sky(t + a);
-            var wrong = GreenChance.Uniform(seed, GreenChance.Forecast, t, a, 1) < 0.1 + (0.04 * a);
-            var rain = wrong ? (true0.RainMm > 0 ? 0 : 4) : true0.RainMm * Math.Pow(1.5, GreenChance.Normal(seed, GreenChance.Forecast, t, a, 2));
-            said[a] = new(true0.TMinC + off + (0.6 * GreenChance.Normal(seed, GreenChance.Forecast, t, a, 3)), true0.TMaxC + off, rain);
-        }
-        return said;
-    }
 }
 
 /// <summary>What only the strategy that is told everything may look at.</summary>
-internal sealed record GreenTruth(GreenWorld World, bool[] Free, int Seed);
+internal sealed record GreenTruth(IGreen World, bool[] Free, int Seed);
