@@ -16,23 +16,53 @@ internal static class GreenRun
         ("scalps", s => s.Scalps, "0.00"), ("changes", s => s.Changes, "0.0"), ("minutes", s => s.Minutes, "0"), ("limits broken", s => s.BrokenLimits, "0.00"),
     ];
 
-    /// <summary>Options: --seasons N, --first SEED, --days N, --traces N, --horizon N, --strategy WORD,… (parts of titles), --jobs N; --scalp-guard, --above-wish, --stressed-share: prices the planner plans by;
-    /// --wide: growth rates that lie further apart; --reads: how often the turf is read on a free day, 0 to 1.</summary>
+    /// <summary>
+    /// Options: --seasons N, --first SEED, --days N, --traces N, --horizon N, --strategy WORD,… (parts of titles), --jobs N;
+    /// --world own, other or both; --scalp-guard, --above-wish, --stressed-share: prices the planner plans by;
+    /// --wide: growth rates that lie further apart; --reads: how often the turf is read on a free day, 0 to 1;
+    /// --show N: no table, but the first N seasons under the first strategy week by week, to look at.
+    /// </summary>
     public static int Print(string[] args)
     {
         var o = new Options(args);
         var (count, first, days) = (o.Whole("--seasons", 48), o.Whole("--first", ReportFrom), o.Whole("--days", Days));
         var (traces, horizon) = (o.Whole("--traces", 60), o.Whole("--horizon", 14));
         var who = Roster(traces, horizon, Losses(o)).Where(w => o.Word("--strategy") is not { } word || word.Split(',').Any(x => w.Title.Contains(x, StringComparison.Ordinal))).ToList();
+        var worlds = GreenWorlds.Named(o.Word("--world") ?? "own");
         GreenSeason.ReadBefore = o.Number("--reads", GreenSeason.ReadBefore);
-        Console.WriteLine($"{count} seasons of {days} days from {first}, cost in mowings, ± one standard error over seasons");
+        if (o.Has("--show"))
+        {
+            foreach (var world in worlds) Show(world, [.. Enumerable.Range(first, count)], days, o, who[0]);
+            return 0;
+        }
+        foreach (var world in worlds) Lived(world, count, first, days, o, who);
+        return 0;
+    }
+
+    private static void Show(GreenWorlds world, int[] seeds, int days, Options o, (string Title, Func<GreenTruth, IGreenStrategy> Make) who)
+    {
+        Console.WriteLine($"{world.Title}, {who.Title}");
+        var all = new List<List<TraceDay>>();
+        foreach (var seed in seeds)
+        {
+            var trace = new List<TraceDay>();
+            GreenSeason.Of(world.Of(seed, days, o.Has("--wide")), days, who.Make, trace);
+            if (all.Count < o.Whole("--show", 1)) GreenTrace.Print(trace);
+            all.Add(trace);
+        }
+        GreenTrace.Summary(all);
+    }
+
+    private static void Lived(GreenWorlds world, int count, int first, int days, Options o, List<(string Title, Func<GreenTruth, IGreenStrategy> Make)> who)
+    {
+        Console.WriteLine($"{world.Title}: {count} seasons of {days} days from {first}, cost in mowings, ± one standard error over seasons");
         Console.WriteLine("a simulator of our own with invented greens, no field trial");
         Console.WriteLine();
         var all = who.Select(_ => new GreenSeason[count]).ToArray();
         HeightsRun.Each(who.Count * count, o.Jobs, i =>
         {
             var (season, w) = Math.DivRem(i, who.Count);
-            all[w][season] = GreenSeason.Of(GreenWorlds.All[0].Of(first + season, days, o.Has("--wide")), days, who[w].Make);
+            all[w][season] = GreenSeason.Of(world.Of(first + season, days, o.Has("--wide")), days, who[w].Make);
         });
         var lines = new List<string[]> { ([.. Columns.Select(c => c.Head).Prepend("a season"), "scalped seasons", "late, days"]) };
         for (var w = 0; w < who.Count; w++)
@@ -49,7 +79,6 @@ internal static class GreenRun
             if (all[w].Sum(s => s.Said) is var said and > 0)
                 Console.WriteLine($"{who[w].Title}: standing height within what was said with 90 in 100: {Table.Number(all[w].Sum(s => s.SaidIn) / (double)said, "0.000")} of {said}; off by {Table.Number(all[w].Sum(s => s.OffSum) / said, "0.00")} mm on average, {Table.Number(Math.Sqrt(all[w].Sum(s => s.OffSquares) / said), "0.00")} root mean square; growth rate off after 4 and 10 weeks: {Table.Number(all[w].Average(s => s.RateOff4 ?? 1), "0.00")}, {Table.Number(all[w].Average(s => s.RateOff10 ?? 1), "0.00")}");
         }
-        return 0;
     }
 
     private static void Ratios(List<(string Title, Func<GreenTruth, IGreenStrategy> Make)> who, GreenSeason[][] all)

@@ -74,7 +74,7 @@ internal sealed record GreenSeason
     /// <summary>First day mown to the lower wish, by the setting or by what it leaves, less the day it was due; null where none was wished or it was never reached.</summary>
     public int? Late { get; private set; }
 
-    public static GreenSeason Of(GreenLot lot, int days, Func<GreenTruth, IGreenStrategy> make)
+    public static GreenSeason Of(GreenLot lot, int days, Func<GreenTruth, IGreenStrategy> make, List<TraceDay>? trace = null)
     {
         var (seed, first, world, wish, free) = lot;
         var green = world.Make;
@@ -116,6 +116,7 @@ internal sealed record GreenSeason
             var decision = strategy.Day(today);
             if (strategy is ISays says) season.Heard(says, world, t);
             yesterday = null;
+            var (stood, taken) = (world.CanopyMm, (double?)null);
             if (decision.Mow && free[t] && !off)
             {
                 if (Math.Abs(decision.CutMm - set) > 0.01)
@@ -130,6 +131,7 @@ internal sealed record GreenSeason
                 (set, last) = (decision.CutMm, decision.CutMm);
                 var before = world.CanopyMm;
                 var (share, scalped) = world.Mow(set, t);
+                taken = share;
                 yesterday = (set, before, Math.Min(before, world.CanopyMm), scalped);
                 season.Mowings++;
                 season.Minutes += 30;
@@ -149,7 +151,9 @@ internal sealed record GreenSeason
             season.StressCost += losses.Stress * world.Stress;
             season.StressDays += world.Stress;
             season.Cost += band + (losses.Stress * world.Stress);
+            var (wilting, standing) = (world.Wilting, world.CanopyMm);
             world.Pass(t);
+            trace?.Add(new(today.Date, world.Sky(t), free[t], off, wilting, stood, taken, world.CanopyMm - standing, world.BaseMm, world.Stress, world.WateredMm));
         }
         return season;
     }
