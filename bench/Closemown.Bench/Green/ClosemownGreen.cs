@@ -77,8 +77,13 @@ internal sealed class ClosemownGreen : IGreenStrategy, ISays
         if (d.WateredMm > 0) Write(d.Number - 1, 18, $"\"kind\":\"water\",\"area\":\"green\",\"mm\":{N(d.WateredMm)}");
     }
 
-    private static string Weather(DateOnly date, SkyDay w, bool forecast) =>
-        $"\"kind\":\"weather\",\"area\":\"green\",\"date\":\"{Date(date)}\",\"tMinC\":{N(w.TMinC)},\"tMaxC\":{N(Math.Max(w.TMinC, w.TMaxC))},\"rainMm\":{N(w.RainMm)},\"source\":\"station\"{(forecast ? ",\"forecast\":true" : "")}";
+    /// <summary>A station's values are taken as they are: nobody asks again whether a forecast of 43 °C was meant.</summary>
+    private static string Weather(DateOnly date, SkyDay w, bool forecast)
+    {
+        var (tMin, tMax) = (N(w.TMinC), N(Math.Max(w.TMinC, w.TMaxC)));
+        return $"\"kind\":\"weather\",\"area\":\"green\",\"date\":\"{Date(date)}\",\"tMinC\":{tMin},\"tMaxC\":{tMax},"
+            + $"\"rainMm\":{N(w.RainMm)},\"source\":\"station\",\"confirmed\":[\"tMinC\",\"tMaxC\"]{(forecast ? ",\"forecast\":true" : "")}";
+    }
 
     private void Write(int day, double hour, string fields) =>
         talk.Write($$"""{"at":"{{first.AddDays(day).ToDateTime(TimeOnly.MinValue).AddHours(hour).ToString("yyyy-MM-ddTHH:mm:ss", CultureInfo.InvariantCulture)}}Z",{{fields}}}""");
