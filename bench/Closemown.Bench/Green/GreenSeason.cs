@@ -38,48 +38,27 @@ internal sealed record GreenSeason
 
     public double Minutes { get; private set; }
 
-    /// <summary>Standing heights said beforehand, and those that lay within what was said with 90 in 100.</summary>
-    public int Said { get; private set; }
-
-    /// <inheritdoc cref="Said"/>
-    public int SaidIn { get; private set; }
-
-    /// <summary>Sum of the heights said less those that stood, mm, and of their squares.</summary>
-    public double OffSum { get; private set; }
-
-    /// <inheritdoc cref="OffSum"/>
-    public double OffSquares { get; private set; }
-
-    /// <summary>How far the growth rate believed after four and after ten weeks lies from the green's own, as a share; null where nothing was said.</summary>
-    public double? RateOff4 { get; private set; }
-
-    /// <inheritdoc cref="RateOff4"/>
-    public double? RateOff10 { get; private set; }
-
-    private void Heard(ISays says, IGreen world, int day)
-    {
-        const double Z90 = 1.6448536;
-        if (says.Said is { } said)
-        {
-            Said++;
-            OffSum += said.Mean - world.CanopyMm;
-            OffSquares += Math.Pow(said.Mean - world.CanopyMm, 2);
-            if (Math.Abs(world.CanopyMm - said.Mean) <= Z90 * said.Sd) SaidIn++;
-        }
-        if (says.RateMm is not { } rate) return;
-        if (day <= 28) RateOff4 = Math.Abs(rate - world.Make.RateMm) / world.Make.RateMm;
-        if (day <= 70) RateOff10 = Math.Abs(rate - world.Make.RateMm) / world.Make.RateMm;
-    }
+    /// <summary>What the strategy said, held to what came.</summary>
+    public GreenHeard Heard { get; } = new();
 
     /// <summary>First day mown to the lower wish, by the setting or by what it leaves, less the day it was due; null where none was wished or it was never reached.</summary>
     public int? Late { get; private set; }
+
+    /// <summary>Whether a lower cut was wished for during the season.</summary>
+    public bool Lowers { get; private init; }
+
+    /// <summary>Days after the one promised on which it was mown to; null where none was promised or it was never reached.</summary>
+    public int? AfterPromise { get; private set; }
+
+    /// <summary>Whether a promised day lies past the season's end, so that only a wish reached early can be held to it.</summary>
+    public bool PromisedPastEnd { get; private set; }
 
     public static GreenSeason Of(GreenLot lot, int days, Func<GreenTruth, IGreenStrategy> make, List<TraceDay>? trace = null)
     {
         var (seed, first, world, wish, free) = lot;
         var green = world.Make;
         var strategy = make(new(world, free, seed));
-        var season = new GreenSeason { Days = days };
+        var season = new GreenSeason { Days = days, Lowers = green.StepsDown };
         var set = wish.StartMm;
         var (last, since) = (set, 99);
         (double Set, double Before, double Cut, bool Scalped)? yesterday = null;
@@ -114,7 +93,7 @@ internal sealed record GreenSeason
                 Fixtures = wish.Fixtures,
             };
             var decision = strategy.Day(today);
-            if (strategy is ISays says) season.Heard(says, world, t);
+            if (strategy is ISays says) season.Heard.Hear(says, world, t, green.StepsDown && t >= GreenWish.ToldOn);
             yesterday = null;
             var (stood, taken) = (world.CanopyMm, (double?)null);
             if (decision.Mow && free[t] && !off)
@@ -141,7 +120,7 @@ internal sealed record GreenSeason
                 if (scalped) season.Scalps++;
                 season.ShareCost += hard;
                 season.Cost += losses.Mowing + hard + (scalped ? losses.Scalp : 0);
-                if (green.StepsDown && t >= 20 && season.Late is null && set + Math.Min(0, green.CutOffMm) <= wish.Mm(t) + 0.05) season.Late = t - 60;
+                if (green.StepsDown && t >= GreenWish.ToldOn && season.Late is null && set + Math.Min(0, green.CutOffMm) <= wish.Mm(t) + 0.05) season.Late = t - GreenWish.DueOn;
             }
             var (low, high) = wish.Band(t);
             var stands = world.CanopyMm;
@@ -153,7 +132,13 @@ internal sealed record GreenSeason
             season.Cost += band + (losses.Stress * world.Stress);
             var (wilting, standing) = (world.Wilting, world.CanopyMm);
             world.Pass(t);
-            trace?.Add(new(today.Date, world.Sky(t), free[t], off, wilting, stood, taken, world.CanopyMm - standing, world.BaseMm, world.Stress, world.WateredMm));
+            var grew = world.CanopyMm - standing;
+            trace?.Add(new(today.Date, world.Sky(t), free[t], off, wilting, stood, taken, grew, world.BaseMm, world.Stress, world.WateredMm));
+        }
+        if (season.Heard.Promise is { } promise)
+        {
+            season.PromisedPastEnd = promise.On.DayNumber - first.DayNumber >= days;
+            if (season.Late is { } late) season.AfterPromise = first.AddDays(GreenWish.DueOn + late).DayNumber - promise.On.DayNumber;
         }
         return season;
     }
