@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.Json.Nodes;
 using Closemown.Advice;
 using Closemown.Bench.Workshop;
 
@@ -21,11 +22,22 @@ internal sealed class ClosemownGreen : IGreenStrategy, ISays
 
     public (double Mean, double Sd)? Said { get; private set; }
 
+    /// <inheritdoc/>
+    /// <remarks>
+    /// Its answers say a height on a day and a rate, not the growth of a week: this is the height said for a week on less that of now, and
+    /// its spread what of the spread came since.
+    /// </remarks>
+    public (double Mean, double Sd)? WeekGrowth { get; private set; }
+
+    public (double Mean, double Sd)? InAWeek { get; private set; }
+
+    public WishPromise? Promise { get; private set; }
+
     public double? RateMm { get; private set; }
 
     public Decision Day(GreenDay d)
     {
-        Said = null;
+        (Said, WeekGrowth, InAWeek, Promise) = (null, null, null, null);
         if (!begun) Begin(d);
         Yesterday(d);
         if (wished != (d.WishMm, d.WishBy))
@@ -36,18 +48,36 @@ internal sealed class ClosemownGreen : IGreenStrategy, ISays
         for (var k = 0; k < d.Forecast.Length; k++) Write(d.Number, AskedHour, Weather(d.Date.AddDays(k), d.Forecast[k], forecast: true));
         if (!d.Free) return Decision.None;
         // Asked before today's reading, so that what is said is a forecast.
-        var turf = talk.Ask($$"""{"ask":"turf","area":"green","date":"{{Date(d.Date)}}"}""")["turf"]!;
-        Said = ((double)turf["canopyMm"]!["mean"]!, (double)turf["canopyMm"]!["sd"]!);
+        var turf = Turf(d.Date);
+        Said = Stands(turf);
+        SayWeek(d.Date, Said.Value);
         RateMm = (double)turf["fullRateMmPerDay"]!["mean"]!;
         if (d.CanopyMm is { } mm) Write(d.Number, ReadHour, $"\"kind\":\"canopy\",\"area\":\"green\",\"when\":\"before\",\"how\":\"prism\",\"mm\":[{string.Join(',', Enumerable.Repeat(N(mm), 5))}],\"stepMm\":0.05");
         var look = (d.StressSeen is { } s ? $",\"colour\":\"{Colours[s]}\"" : "") + (d.Wilting ? ",\"footprints\":true" : "") + (d.KeepOff ? ",\"frost\":true" : "");
         if (look.Length > 0) Write(d.Number, LookedHour, $"\"kind\":\"look\",\"area\":\"green\"{look}");
         if (d.KeepOff) return Decision.None;
-        var plan = talk.Ask($$"""{"ask":"plan","area":"green","from":"{{Date(d.Date)}}","days":14,"daysOn":["{{Date(d.Date)}}"]}""")["plan"]![0]!;
+        var today = Date(d.Date);
+        var answer = talk.Ask($$"""{"ask":"plan","area":"green","from":"{{today}}","days":14,"daysOn":["{{today}}"]}""");
+        // A day past those planned is reckoned on from the plan's pace.
+        if ((string?)answer["wish"]!["reached"] is { } reached)
+            Promise = new(Read(reached), Read(reached) >= d.Date.AddDays(AreaPlan.UsualDays));
+        var plan = answer["plan"]![0]!;
         if (!(bool)plan["mow"]!) return Decision.None;
         // The plan speaks of the cut made; the keeper sets what has so far given it.
         var move = (double)plan["cutMm"]! - (double)turf["cutMm"]!["mean"]!;
         return new(true, Math.Abs(move) < SmallestMm ? d.SetMm : Math.Round(d.SetMm + move, 2));
+    }
+
+    private JsonNode Turf(DateOnly date) => talk.Ask($$"""{"ask":"turf","area":"green","date":"{{Date(date)}}"}""")["turf"]!;
+
+    private static (double Mean, double Sd) Stands(JsonNode turf) => ((double)turf["canopyMm"]!["mean"]!, (double)turf["canopyMm"]!["sd"]!);
+
+    /// <summary>Of a day to come noon is told: the beginning of the day a week on lies half-way between two noons.</summary>
+    private void SayWeek(DateOnly today, (double Mean, double Sd) now)
+    {
+        var (before, after) = (Stands(Turf(today.AddDays(6))), Stands(Turf(today.AddDays(7))));
+        var then = (Mean: (before.Mean + after.Mean) / 2, Sd: (before.Sd + after.Sd) / 2);
+        (InAWeek, WeekGrowth) = (then, (then.Mean - now.Mean, Math.Sqrt(Math.Max(0, (then.Sd * then.Sd) - (now.Sd * now.Sd)))));
     }
 
     private void Begin(GreenDay d)
@@ -77,13 +107,20 @@ internal sealed class ClosemownGreen : IGreenStrategy, ISays
         if (d.WateredMm > 0) Write(d.Number - 1, 18, $"\"kind\":\"water\",\"area\":\"green\",\"mm\":{N(d.WateredMm)}");
     }
 
-    private static string Weather(DateOnly date, SkyDay w, bool forecast) =>
-        $"\"kind\":\"weather\",\"area\":\"green\",\"date\":\"{Date(date)}\",\"tMinC\":{N(w.TMinC)},\"tMaxC\":{N(Math.Max(w.TMinC, w.TMaxC))},\"rainMm\":{N(w.RainMm)},\"source\":\"station\",\"confirmed\":[\"tMinC\",\"tMaxC\",\"rainMm\"]{(forecast ? ",\"forecast\":true" : "")}";
+    /// <summary>A station's values are taken as they are: nobody asks again whether a forecast of 43 °C was meant.</summary>
+    private static string Weather(DateOnly date, SkyDay w, bool forecast)
+    {
+        var (tMin, tMax) = (N(w.TMinC), N(Math.Max(w.TMinC, w.TMaxC)));
+        return $"\"kind\":\"weather\",\"area\":\"green\",\"date\":\"{Date(date)}\",\"tMinC\":{tMin},\"tMaxC\":{tMax},"
+            + $"\"rainMm\":{N(w.RainMm)},\"source\":\"station\",\"confirmed\":[\"tMinC\",\"tMaxC\"]{(forecast ? ",\"forecast\":true" : "")}";
+    }
 
     private void Write(int day, double hour, string fields) =>
         talk.Write($$"""{"at":"{{first.AddDays(day).ToDateTime(TimeOnly.MinValue).AddHours(hour).ToString("yyyy-MM-ddTHH:mm:ss", CultureInfo.InvariantCulture)}}Z",{{fields}}}""");
 
     private static string Date(DateOnly d) => d.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+
+    private static DateOnly Read(string date) => DateOnly.ParseExact(date, "yyyy-MM-dd", CultureInfo.InvariantCulture);
 
     private static string N(double x) => Math.Round(x, 3).ToString(CultureInfo.InvariantCulture);
 }

@@ -18,6 +18,9 @@ internal sealed class GreenFilter
     /// <summary>Canopy above what the mower leaves at a setting of the same number, mm: the rules of share hold between the two.</summary>
     public double CanopyMm => x[0] - x[2];
 
+    /// <summary>The setting that takes a third of what stands, mm.</summary>
+    public double ThirdMm => (x[0] * 2 / 3) - x[2];
+
     public double CanopySd => Math.Sqrt(p[0, 0] + p[2, 2] - (2 * p[0, 2]));
 
     public double RateMm => Math.Max(0.1, x[1]);

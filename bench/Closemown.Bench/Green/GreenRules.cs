@@ -11,6 +11,12 @@ internal enum HeightRule
 
     /// <summary>Raised so; down again by half a mm each third mowing.</summary>
     Slowly,
+
+    /// <summary>As by thirds, but never more than a third by the rule's own estimate, even before a match.</summary>
+    Bound,
+
+    /// <summary>At the wish from the day it is told, whatever it takes.</summary>
+    Wish,
 }
 
 /// <summary>What the rules of practice share: an estimate of the canopy, and the height by the one-third rule.</summary>
@@ -27,7 +33,9 @@ internal abstract class GreenRules(HeightRule rule, double startMm) : IGreenStra
     public Decision Day(GreenDay today)
     {
         Filter.Morning(today);
+        if (rule == HeightRule.Wish) aim = today.WishMm;
         if (!today.Free || today.KeepOff || !Wants(today)) return Decision.None;
+        if (rule == HeightRule.Wish) return new(true, aim);
         // A lower wish is come to by half a mm each third mowing.
         if (today.WishMm < aim && since + 1 >= 3 && !Held(today) && Filter.Stress < 1) (aim, since) = (Math.Max(today.WishMm, aim - 0.5), 0);
         else since++;
@@ -38,6 +46,7 @@ internal abstract class GreenRules(HeightRule rule, double startMm) : IGreenStra
 
     private double Cut(GreenDay today)
     {
+        if (rule == HeightRule.Bound) return Math.Max(Held(today) ? today.SetMm : aim, Math.Ceiling(Filter.ThirdMm * 4) / 4);
         if (rule == HeightRule.Never || Held(today)) return Held(today) ? today.SetMm : aim;
         var lowest = Math.Ceiling((Filter.CanopyMm * 2 / 3 - 0.1) * 4) / 4;
         var cut = Math.Max(aim, lowest);
@@ -51,25 +60,6 @@ internal abstract class GreenRules(HeightRule rule, double startMm) : IGreenStra
     }
 
     private static bool Held(GreenDay d) => d.Fixtures.Any(f => f.DayNumber - d.Date.DayNumber is >= 0 and <= 3);
-}
-
-/// <summary>Two fixed weekdays, as far apart as the usual days allow.</summary>
-internal sealed class CalendarRule(HeightRule rule, double startMm) : GreenRules(rule, startMm)
-{
-    protected override bool Wants(GreenDay today)
-    {
-        var d = today.Weekdays;
-        var (a, b, most) = (d[0], d[^1], 0);
-        foreach (var i in d)
-        {
-            foreach (var j in d)
-            {
-                var gap = Math.Abs((int)i - (int)j);
-                if (Math.Min(gap, 7 - gap) is var apart && apart > most) (a, b, most) = (i, j, apart);
-            }
-        }
-        return today.Date.DayOfWeek == a || today.Date.DayOfWeek == b;
-    }
 }
 
 /// <summary>Mow when the canopy stands a share over the height.</summary>

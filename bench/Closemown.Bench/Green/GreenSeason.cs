@@ -38,52 +38,27 @@ internal sealed record GreenSeason
 
     public double Minutes { get; private set; }
 
-    /// <summary>Standing heights said beforehand, and those that lay within what was said with 90 in 100.</summary>
-    public int Said { get; private set; }
-
-    /// <inheritdoc cref="Said"/>
-    public int SaidIn { get; private set; }
-
-    /// <summary>Sum of the heights said less those that stood, mm, and of their squares.</summary>
-    public double OffSum { get; private set; }
-
-    /// <inheritdoc cref="OffSum"/>
-    public double OffSquares { get; private set; }
-
-    /// <summary>How far the growth rate believed after four and after ten weeks lies from the green's own, as a share; null where nothing was said.</summary>
-    public double? RateOff4 { get; private set; }
-
-    /// <inheritdoc cref="RateOff4"/>
-    public double? RateOff10 { get; private set; }
-
-    private void Heard(ISays says, GreenWorld world, int day)
-    {
-        const double Z90 = 1.6448536;
-        if (says.Said is { } said)
-        {
-            Said++;
-            OffSum += said.Mean - world.CanopyMm;
-            OffSquares += Math.Pow(said.Mean - world.CanopyMm, 2);
-            if (Math.Abs(world.CanopyMm - said.Mean) <= Z90 * said.Sd) SaidIn++;
-        }
-        if (says.RateMm is not { } rate) return;
-        if (day <= 28) RateOff4 = Math.Abs(rate - world.Make.RateMm) / world.Make.RateMm;
-        if (day <= 70) RateOff10 = Math.Abs(rate - world.Make.RateMm) / world.Make.RateMm;
-    }
+    /// <summary>What the strategy said, held to what came.</summary>
+    public GreenHeard Heard { get; } = new();
 
     /// <summary>First day mown to the lower wish, by the setting or by what it leaves, less the day it was due; null where none was wished or it was never reached.</summary>
     public int? Late { get; private set; }
 
-    public static GreenSeason Of(int seed, int days, bool wide, Func<GreenTruth, IGreenStrategy> make)
+    /// <summary>Whether a lower cut was wished for during the season.</summary>
+    public bool Lowers { get; private init; }
+
+    /// <summary>Days after the one promised on which it was mown to; null where none was promised or it was never reached.</summary>
+    public int? AfterPromise { get; private set; }
+
+    /// <summary>Whether a promised day lies past the season's end, so that only a wish reached early can be held to it.</summary>
+    public bool PromisedPastEnd { get; private set; }
+
+    public static GreenSeason Of(GreenLot lot, int days, Func<GreenTruth, IGreenStrategy> make, List<TraceDay>? trace = null)
     {
-        var green = new GreenMake(seed, wide);
-        var first = GreenSky.First(seed);
-        var sky = GreenSky.Of(seed, days + 70);
-        var wish = new GreenWish(green, first);
-        var world = new GreenWorld(seed, green, sky, wish.StartMm + 1);
-        var free = GreenPerson.Free(seed, green, first, days + 70);
+        var (seed, first, world, wish, free) = lot;
+        var green = world.Make;
         var strategy = make(new(world, free, seed));
-        var season = new GreenSeason { Days = days };
+        var season = new GreenSeason { Days = days, Lowers = green.StepsDown };
         var set = wish.StartMm;
         var (last, since) = (set, 99);
         (double Set, double Before, double Cut, bool Scalped)? yesterday = null;
@@ -98,8 +73,8 @@ internal sealed record GreenSeason
                 Free = free[t],
                 KeepOff = off,
                 Wilting = world.Wilting,
-                Yesterday = sky[t + GreenSky.Before - 1],
-                Forecast = Forecast(seed, world, t),
+                Yesterday = world.Sky(t - 1),
+                Forecast = world.Forecast(t),
                 WateredMm = world.WateredMm,
                 CanopyMm = free[t] && GreenChance.Uniform(seed, GreenChance.WhenRead, t) < ReadBefore ? world.CanopyMm + (SpreadOfFive * GreenChance.Normal(seed, GreenChance.Spots, t)) : null,
                 MownYesterday = yesterday is { } y
@@ -118,8 +93,9 @@ internal sealed record GreenSeason
                 Fixtures = wish.Fixtures,
             };
             var decision = strategy.Day(today);
-            if (strategy is ISays says) season.Heard(says, world, t);
+            if (strategy is ISays says) season.Heard.Hear(says, world, t, green.StepsDown && t >= GreenWish.ToldOn);
             yesterday = null;
+            var (stood, taken) = (world.CanopyMm, (double?)null);
             if (decision.Mow && free[t] && !off)
             {
                 if (Math.Abs(decision.CutMm - set) > 0.01)
@@ -134,6 +110,7 @@ internal sealed record GreenSeason
                 (set, last) = (decision.CutMm, decision.CutMm);
                 var before = world.CanopyMm;
                 var (share, scalped) = world.Mow(set, t);
+                taken = share;
                 yesterday = (set, before, Math.Min(before, world.CanopyMm), scalped);
                 season.Mowings++;
                 season.Minutes += 30;
@@ -143,7 +120,7 @@ internal sealed record GreenSeason
                 if (scalped) season.Scalps++;
                 season.ShareCost += hard;
                 season.Cost += losses.Mowing + hard + (scalped ? losses.Scalp : 0);
-                if (green.StepsDown && t >= 20 && season.Late is null && set + Math.Min(0, green.CutOffMm) <= wish.Mm(t) + 0.05) season.Late = t - 60;
+                if (green.StepsDown && t >= GreenWish.ToldOn && season.Late is null && set + Math.Min(0, green.CutOffMm) <= wish.Mm(t) + 0.05) season.Late = t - GreenWish.DueOn;
             }
             var (low, high) = wish.Band(t);
             var stands = world.CanopyMm;
@@ -153,27 +130,19 @@ internal sealed record GreenSeason
             season.StressCost += losses.Stress * world.Stress;
             season.StressDays += world.Stress;
             season.Cost += band + (losses.Stress * world.Stress);
+            var (wilting, standing) = (world.Wilting, world.CanopyMm);
             world.Pass(t);
+            var grew = world.CanopyMm - standing;
+            trace?.Add(new(today.Date, world.Sky(t), free[t], off, wilting, stood, taken, grew, world.BaseMm, world.Stress, world.WateredMm));
+        }
+        if (season.Heard.Promise is { } promise)
+        {
+            season.PromisedPastEnd = promise.On.DayNumber - first.DayNumber >= days;
+            if (season.Late is { } late) season.AfterPromise = first.AddDays(GreenWish.DueOn + late).DayNumber - promise.On.DayNumber;
         }
         return season;
-    }
-
-    /// <summary>An ordinary forecast: its error grows with the days ahead and hangs together.</summary>
-    private static SkyDay[] Forecast(int seed, GreenWorld world, int t)
-    {
-        var said = new SkyDay[7];
-        var off = 0.0;
-        for (var a = 0; a < said.Length; a++)
-        {
-            off = (0.8 * off) + ((0.6 + (0.15 * a)) * GreenChance.Normal(seed, GreenChance.Forecast, t, a));
-            var true0 = world.Sky(t + a);
-            var wrong = GreenChance.Uniform(seed, GreenChance.Forecast, t, a, 1) < 0.1 + (0.04 * a);
-            var rain = wrong ? (true0.RainMm > 0 ? 0 : 4) : true0.RainMm * Math.Pow(1.5, GreenChance.Normal(seed, GreenChance.Forecast, t, a, 2));
-            said[a] = new(true0.TMinC + off + (0.6 * GreenChance.Normal(seed, GreenChance.Forecast, t, a, 3)), true0.TMaxC + off, rain);
-        }
-        return said;
     }
 }
 
 /// <summary>What only the strategy that is told everything may look at.</summary>
-internal sealed record GreenTruth(GreenWorld World, bool[] Free, int Seed);
+internal sealed record GreenTruth(IGreen World, bool[] Free, int Seed);

@@ -3,8 +3,10 @@ namespace Closemown.Bench.Green;
 /// <summary>The height wished on each day: 5 mm; in half of the seasons 6 mm at first and, told on day 20, 5 mm by day 60.</summary>
 internal sealed class GreenWish(GreenMake make, DateOnly first)
 {
-    private const double HighMm = 6, LowMm = 5;
-    private const int ToldOn = 20, DueOn = 60;
+    public const double HighMm = 6, LowMm = 5;
+
+    /// <summary>Days of the season on which the lower wish is told and due.</summary>
+    public const int ToldOn = 20, DueOn = 60;
 
     public double StartMm => make.StepsDown ? HighMm : LowMm;
 

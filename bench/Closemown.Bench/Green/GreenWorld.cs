@@ -5,7 +5,7 @@ namespace Closemown.Bench.Green;
 /// Growth by a curve of warmth (soil behind air), water in a bucket, leaf left to grow from, a check after a hard cut, and each day's luck. Stress by cold, heat, drought, hard cuts and scalps.
 /// The green base follows the standing height. All assumptions; losses as in docs/priors.md.
 /// </remarks>
-internal sealed class GreenWorld
+internal sealed class GreenWorld : IGreen
 {
     private const double BucketMm = 45, SoilDays = 6, BaseDays = 14, StressDays = 6;
     private readonly int seed;
@@ -43,10 +43,13 @@ internal sealed class GreenWorld
 
     public SkyDay Sky(int day) => sky[day + GreenSky.Before];
 
+    public SkyDay[] Forecast(int day) => GreenForecast.Of(seed, this, day);
+
+    public IGreen Copy() => (IGreen)MemberwiseClone();
+
     /// <summary>What the mower leaves at a setting on a day, mm.</summary>
     public double CutOf(double setMm, int day) => Math.Max(1, setMm + Make.CutOffMm + (0.12 * GreenChance.Normal(seed, GreenChance.Cut, day)));
 
-    /// <summary>Cuts; gives the share removed and whether it scalped.</summary>
     public (double Share, bool Scalped) Mow(double setMm, int day)
     {
         var cut = CutOf(setMm, day);
@@ -71,7 +74,6 @@ internal sealed class GreenWorld
     /// <summary>Where the last day drew stress.</summary>
     public double StressInput { get; private set; }
 
-    /// <summary>What the coming days truly bring to turf kept at a height: for the strategy that is told everything.</summary>
     public (double GrowthMm, bool KeepOff, bool Wilting, double StressInput)[] Future(int day, int days, double keptMm)
     {
         var copy = (GreenWorld)MemberwiseClone();
@@ -86,7 +88,6 @@ internal sealed class GreenWorld
         return future;
     }
 
-    /// <summary>The day passes, after its mowing.</summary>
     public void Pass(int day)
     {
         var s = Sky(day);

@@ -15,12 +15,21 @@ internal sealed class PlannedGreen(GreenTruth truth, bool told, bool toldDays, d
 
     public (double Mean, double Sd)? Said { get; private set; }
 
+    /// <inheritdoc/>
+    /// <remarks>By the futures it plans by; the one that is told the green has one future and no spread.</remarks>
+    public (double Mean, double Sd)? WeekGrowth { get; private set; }
+
+    public (double Mean, double Sd)? InAWeek => null;
+
+    public WishPromise? Promise { get; private set; }
+
     public double? RateMm => filter.RateMm;
 
     public Decision Day(GreenDay d)
     {
         filter.Morning(d);
         Said = d.Free ? filter.Foreseen : null;
+        (WeekGrowth, Promise) = (null, null);
         if (double.IsNaN(recentC)) recentC = d.Yesterday.MeanC;
         recentC += (d.Yesterday.MeanC - recentC) / RecentDays;
         wet += ((d.Yesterday.RainMm > 0.5 ? 1 : 0) - wet) / (2 * RecentDays);
@@ -34,8 +43,9 @@ internal sealed class PlannedGreen(GreenTruth truth, bool told, bool toldDays, d
         var traces = new PlanTraces(told ? 8 : count, solved);
         if (told) Tell(traces, d);
         else GreenGuess.Fill(traces, filter, d, recentC, wet, range, truth.Seed);
+        if (!told) WeekGrowth = Week(traces);
         var world = truth.World;
-        var plan = MowingPlanner.Plan(
+        var whole = MowingPlanner.Plan(
             new()
             {
                 From = d.Date,
@@ -56,7 +66,9 @@ internal sealed class PlannedGreen(GreenTruth truth, bool told, bool toldDays, d
                 MowingsSinceLowering = since,
                 Losses = losses ?? new(),
             },
-            space).Days[0];
+            space);
+        if (whole.Wish.Earliest is { } on) Promise = new(on, whole.Wish.Extrapolated);
+        var plan = whole.Days[0];
         if (!plan.Mow) return Decision.None;
         since = plan.Move == CutMove.Lowered ? 0 : since + 1;
         return new(true, plan.CutMm);
@@ -70,5 +82,17 @@ internal sealed class PlannedGreen(GreenTruth truth, bool told, bool toldDays, d
             for (var t = 0; t < solved; t++)
                 (traces.GrowthMm[n, t], traces.KeepOff[n, t], traces.Wilting[n, t], traces.StressInput[n, t]) = future[t];
         }
+    }
+
+    private static (double Mean, double Sd) Week(PlanTraces traces)
+    {
+        const int Days = 7;
+        var sums = new double[traces.Count];
+        for (var n = 0; n < sums.Length; n++)
+        {
+            for (var t = 0; t < Days; t++) sums[n] += traces.GrowthMm[n, t];
+        }
+        var mean = sums.Average();
+        return (mean, Math.Sqrt(sums.Sum(s => (s - mean) * (s - mean)) / (sums.Length - 1)));
     }
 }
