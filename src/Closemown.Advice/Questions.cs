@@ -2,7 +2,6 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using Closemown.Entries;
 using Closemown.Height;
-using Closemown.Turf;
 
 namespace Closemown.Advice;
 

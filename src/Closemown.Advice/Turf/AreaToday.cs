@@ -1,4 +1,3 @@
-using Closemown.Entries;
 using Closemown.Height;
 using Closemown.Turf;
 

@@ -1,5 +1,4 @@
 using Closemown.Entries;
-using Closemown.Turf;
 
 namespace Closemown.Advice;
 

@@ -34,6 +34,7 @@ public static class TurfAnswer
             ["wilting"] = t.Wilting,
             ["frost"] = FrostOutlook.Probability(day, 0, usual),
             ["frostNights"] = new JsonArray([.. t.Frosts.Select(f => (JsonNode)new JsonObject { ["date"] = Date(f.Date), ["probability"] = f.Probability })]),
+            ["forecastKnown"] = t.ForecastKnown,
             ["keepOff"] = new JsonArray([.. t.Off.Select(o => (JsonNode)o)]),
             ["weather"] = day.Weather.Known ? "recorded" : day.Weather.Read is not null ? "forecast" : "usual",
         };

@@ -32,7 +32,7 @@ internal sealed class PlanFollowed
             var morning = Look(t, day, state);
             var said = Said(morning, state, mownShare[t]);
             days.Add(said);
-            state = said.Mow ? state.Mown(morning.Best!.Value) : state.Unmown();
+            state = said.Mow ? PlanState.After(morning.Best!.Value) : state.Unmown();
             for (var n = 0; n < traces.Count; n++)
             {
                 if (said.Mow && !traces.KeepOff[n, day])

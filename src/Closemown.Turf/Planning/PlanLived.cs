@@ -33,7 +33,7 @@ internal sealed class PlanLived
                     Mowings += each;
                     loss += solved.Prices.Mowing(canopy, best.CutMm, grid.LevelsMm[best.Level], t) - solved.Prices.Standing(Math.Min(canopy, best.CutMm), t) - solved.Prices.OffWish(best.CutMm, t);
                     if (PlanMoves.Sets(best.CutMm, state.SetMm)) loss += p.Losses.HeightChange;
-                    state = state.Mown(best);
+                    state = PlanState.After(best);
                     canopy = Math.Min(canopy, Math.Max(0.5, best.CutMm + (p.CutMm.Sd * PlanChance.Normal(n, t, PlanChance.Cut))));
                     if (reached < 0 && best.CutMm <= p.WishMm + Reached && best.Level <= grid.Wish) reached = t;
                 }

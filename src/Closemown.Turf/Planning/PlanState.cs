@@ -30,6 +30,6 @@ internal readonly record struct PlanState(int Level, int Bound, int DaysSince, d
     public PlanState Unmown() => this with { DaysSince = DaysSince + 1 };
 
     /// <summary>The next morning after a mowing.</summary>
-    public PlanState Mown(PlanMove move) => move.Phase == PlanPhase.JustRaised
+    public static PlanState After(PlanMove move) => move.Phase == PlanPhase.JustRaised
         ? new(move.Level, PlanPhase.Raised, 1, move.CutMm) : new(move.Level, move.Phase, PlanLimits.ComingDownApart, move.CutMm);
 }
