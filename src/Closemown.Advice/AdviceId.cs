@@ -82,7 +82,10 @@ public static class AdviceId
         return true;
     }
 
-    private static bool Positive(string text, out double value) => double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out value) && value > 0 && double.IsFinite(value);
+    /// <summary>No height, tolerance or price that was ever asked for is greater.</summary>
+    private const double Most = 1e6;
+
+    private static bool Positive(string text, out double value) => double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out value) && value > 0 && value <= Most;
 
     private static string N(double x) => x.ToString("R", CultureInfo.InvariantCulture);
 

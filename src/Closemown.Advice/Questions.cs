@@ -129,18 +129,30 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
             fault = new(FaultCodes.Missing, "cutMm", "The question does not say what the turf shall be cut at, and no wish is in the book.", "Add \"cutMm\", or an entry of kind wish.");
             return null;
         }
-        canopy ??= Stands(area, now) ?? StandingHeight.Of(desk, area)?.Mm;
+        var planned = canopy is null && share is null && growth is null && (area ?? OnlyOne) is { } one ? Planned(one, cut.Value, now) : null;
+        canopy ??= Stands(area, now);
         if (canopy is null)
         {
-            fault = new(FaultCodes.Missing, "canopyMm", "What the turf stands at is not in the book.", "Read it (an entry of kind canopy), or add \"canopyMm\".");
+            fault = StandingHeight.Of(desk, area) is null
+                ? new(FaultCodes.Missing, "canopyMm", "What the turf stands at is not in the book.", "Read it (an entry of kind canopy), or add \"canopyMm\".")
+                : new(FaultCodes.Missing, "canopyMm", "What the turf stands at is not known: it was not read or mown for too long.", "Read it at five spots (an entry of kind canopy), or add \"canopyMm\".");
             return null;
         }
         // The unit that mows this area, where none is named.
         var mows = desk.Standing.LastOrDefault(e => e.Is("mow") && e.Unit is not null && (area is null || e.Area == area))?.Unit;
         if (Unit(question, mows ?? onlyUnit, out fault) is not { } unit) return null;
+        if (planned is not null) return new JsonObject { ["ok"] = true, ["step-down"] = StepDownAnswer.Of(desk.Height(unit), planned) };
         return StepDownAnswer.Of(desk.Height(unit), area, canopy.Value, cut.Value, share ?? StepDown.UsualShare, growth ?? 0, out fault) is { } rows
             ? new JsonObject { ["ok"] = true, ["step-down"] = rows }
             : null;
+    }
+
+    /// <summary>The plan of an area where it comes down to the cut asked for, which is the one wished; null where it does not.</summary>
+    private AreaPlan? Planned(string area, double cutMm, DateTimeOffset now)
+    {
+        if (!desk.Areas.Contains(area) || desk.Ledger(area).Track is { HeightReadings: 0, Mowings: 0 }) return null;
+        var plan = AreaPlan.Of(desk, area, TurfTime.Now(desk, now), AreaPlan.MostShown, now);
+        return plan.WishMm is { } wish && Math.Abs(wish - cutMm) <= StepDownAnswer.SameMm && plan.Today.HeightKnown && plan.Whole.Any(d => d.Mow) ? plan : null;
     }
 
     private JsonObject? TurfOf(JsonElement question, DateTimeOffset now, out EntryFault? fault)
@@ -169,7 +181,6 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
     private JsonObject? SinkOf(JsonElement question, string? onlyUnit, out EntryFault? fault) =>
         Unit(question, onlyUnit, out fault) is { } unit && Area(question, out var area, out fault) ? new JsonObject { ["ok"] = true, ["sink"] = SinkAnswer.Of(desk, unit, area) } : null;
 
-    private const double FreshHours = 12;
 
     /// <summary>The area a question names, or the only one.</summary>
     private string? OneArea(JsonElement question, out EntryFault? fault)
@@ -181,13 +192,8 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
     }
 
     /// <summary>What an area stands at by its own estimate; null where it was neither mown nor read, or several could be meant.</summary>
-    private double? Stands(string? area, DateTimeOffset now)
-    {
-        if ((area ?? OnlyOne) is not { } one || desk.Ledger(one).Track is { HeightReadings: 0, Mowings: 0 }) return null;
-        // A reading of the last hours is what stands: nothing to reckon.
-        if (StandingHeight.Of(desk, one) is { } read && read.From.Is("canopy") && (now - read.At).TotalHours < FreshHours) return null;
-        return AreaToday.Of(desk, one, now).CanopyMm.Mean;
-    }
+    private double? Stands(string? area, DateTimeOffset now) =>
+        (area ?? OnlyOne) is { } one ? StandingNow.Of(desk, one, now) : StandingHeight.Of(desk, area)?.Mm;
 
     /// <summary>The book's only area, meant where none is named; null where there are several, or none.</summary>
     private string? OnlyOne => desk.Areas.Count == 1 ? desk.Areas.First() : null;

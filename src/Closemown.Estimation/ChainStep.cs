@@ -87,6 +87,9 @@ public abstract class ChainStep<TSelf>
         pass.Move(a, b, offset, sd);
     }
 
+    /// <summary>Whether a coefficient says anything: one that has decayed to next to nothing is nothing, and too small to be squared.</summary>
+    private static bool Counts(double coefficient) => Math.Abs(coefficient) > 1e-100;
+
     /// <summary>Adds the step to a chain: one factor for each component of the state, in order.</summary>
     public void AddTo(ChainModel chain)
     {
@@ -99,11 +102,11 @@ public abstract class ChainStep<TSelf>
             terms[n++] = Term.State(t, i, 1);
             for (var j = 0; j < states; j++)
             {
-                if (a[(i * states) + j] != 0) terms[n++] = Term.State(t - 1, j, -a[(i * states) + j]);
+                if (Counts(a[(i * states) + j])) terms[n++] = Term.State(t - 1, j, -a[(i * states) + j]);
             }
             for (var j = 0; j < constants; j++)
             {
-                if (b[(i * constants) + j] != 0) terms[n++] = Term.Constant(j, -b[(i * constants) + j]);
+                if (Counts(b[(i * constants) + j])) terms[n++] = Term.Constant(j, -b[(i * constants) + j]);
             }
             chain.AddGaussian(terms[..n], offset[i], Math.Sqrt(variance[i]));
         }

@@ -33,5 +33,29 @@ public static class StepDownAnswer
         })]);
     }
 
+    /// <summary>Cuts as near count as the same, mm.</summary>
+    internal const double SameMm = 0.05;
+
+    /// <summary>The mowings of a plan until the wished cut is reached, each with its date.</summary>
+    /// <param name="belief">The unit that mows it.</param>
+    /// <param name="plan">The plan.</param>
+    internal static JsonArray Of(HeightBelief belief, AreaPlan plan)
+    {
+        var rows = new JsonArray();
+        foreach (var d in plan.Whole.Where(d => d.Mow))
+        {
+            rows.Add(new JsonObject
+            {
+                ["date"] = TurfAnswer.Date(d.Date),
+                ["canopyMm"] = Round(d.CanopyMm.Mean),
+                ["cutMm"] = Round(d.CutMm),
+                ["benchMm"] = Round(belief.SetBenchMm(d.CutMm, plan.Today.AreaName).Mean),
+                ["shareRemoved"] = Math.Round(d.Share.Mean, 5),
+            });
+            if (d.CutMm <= plan.WishMm + SameMm) break;
+        }
+        return rows;
+    }
+
     private static double Round(double mm) => Math.Round(mm, 4);
 }

@@ -10,6 +10,9 @@ public sealed record AreaPlan(AreaToday Today, MowingPlan Plan)
     /// <summary>The height that the turf is used to, mm; null where nothing is known.</summary>
     public double? UsedMm => Today.HeightKnown ? Used(Today.Ledger, Today).Mm : null;
 
+    /// <summary>All days that were planned, shown or not.</summary>
+    public IReadOnlyList<PlanDay> Whole { get; private init; } = Plan.Days;
+
     /// <summary>Two more days a week with which a wished date would be met that is not as it is; null for none.</summary>
     public MoreDays? WithMoreDays { get; init; }
 
@@ -29,12 +32,12 @@ public sealed record AreaPlan(AreaToday Today, MowingPlan Plan)
     public static AreaPlan Of(Desk desk, string area, DateTimeOffset at, int days, DateTimeOffset now, DaysAsked? asked = null)
     {
         ArgumentNullException.ThrowIfNull(desk);
-        var whole = asked is { IsNone: false } ? Whole(desk, area, at, now, asked) : desk.Planned(area, at, now, () => Whole(desk, area, at, now, DaysAsked.None));
+        var whole = asked is { IsNone: false } ? Made(desk, area, at, now, asked) : desk.Planned(area, at, now, () => Made(desk, area, at, now, DaysAsked.None));
         return whole.First(days);
     }
 
     /// <summary>The one plan of a state of the book, an area and a moment: how many days are shown changes nothing in it.</summary>
-    private static AreaPlan Whole(Desk desk, string area, DateTimeOffset at, DateTimeOffset now, DaysAsked asked)
+    private static AreaPlan Made(Desk desk, string area, DateTimeOffset at, DateTimeOffset now, DaysAsked asked)
     {
         var today = AreaToday.Of(desk, area, at);
         if (!today.HeightKnown) return new(today, NothingKnown.Plan(today.Date, MostShown));

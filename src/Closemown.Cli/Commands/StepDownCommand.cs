@@ -40,16 +40,19 @@ internal sealed class StepDownCommand : CliCommand
         }
         var rows = answer["step-down"]!.AsArray();
         var figures = new HeightFigures(call.Style);
-        call.Screen.Line($"mowing  stands at   set the bench to   cut at   comes off  (in {figures.Unit})");
+        var dated = rows.Any(r => r!["date"] is not null);
+        call.Screen.Line($"{(dated ? "day       " : "mowing")}  stands at   set the bench to   cut at   comes off  (in {figures.Unit})");
         foreach (var (row, i) in rows.Select((r, i) => (r!, i)))
         {
             string At(string field) => figures.Number((double)row[field]!);
-            call.Screen.Line($"{i + 1,6}{At("canopyMm"),11}{At("benchMm"),19}{At("cutMm"),9}{Math.Round(100 * (double)row["shareRemoved"]!).ToString(CultureInfo.InvariantCulture) + " in 100",12}");
+            call.Screen.Line($"{(dated ? Day((string)row["date"]!) : $"{i + 1,6}")}{At("canopyMm"),11}{At("benchMm"),19}{At("cutMm"),9}{Math.Round(100 * (double)row["shareRemoved"]!).ToString(CultureInfo.InvariantCulture) + " in 100",12}");
         }
         call.Screen.Line();
         foreach (var line in Wrap.Text("Read the standing height before each: where it stands higher than said here, cut that much less low, or mow once more at the height before. Never lower on wilting, frozen or scalped turf.", call.Screen.Width)) call.Screen.Line(line);
         return ExitCodes.Done;
     }
+
+    private static string Day(string date) => DateOnly.ParseExact(date, "yyyy-MM-dd", CultureInfo.InvariantCulture).ToString("ddd dd MMM", CultureInfo.InvariantCulture);
 
     private static JsonObject Asked(OpenBook open, JsonObject question)
     {

@@ -17,7 +17,8 @@ internal static class OpenMeteoJson
             JsonElement[] places = root.ValueKind == JsonValueKind.Array ? [.. root.EnumerateArray()] : [root];
             return Read(places[PlaceOf.Index([.. places.Select(p => (Number(p, "latitude"), Number(p, "longitude")))], place)]);
         }
-        catch (JsonException)
+        // Half a character of two in a name or a text is found only when it is read.
+        catch (Exception e) when (e is JsonException or InvalidOperationException)
         {
             throw new WeatherException("The JSON is cut off or broken.", "Fetch it again.");
         }
