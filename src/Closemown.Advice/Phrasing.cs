@@ -12,6 +12,12 @@ public sealed class Phrasing(WritingStyle style, string step = "click")
     /// <summary>Sentences as programs read them: US words, µm.</summary>
     public static Phrasing Plain { get; } = new(WritingStyle.Plain);
 
+    /// <summary>Whether commands to type are said; not where nothing can be typed, as on a page.</summary>
+    public bool Commands { get; init; } = true;
+
+    /// <summary>The part of a sentence that names a command to type, told only where it can be typed.</summary>
+    public static string Typed(string part) => $"{{typed:{part}}}";
+
     /// <summary>What a person typed (a name, a label), to be put into a sentence: it comes out as it was typed.</summary>
     public static string AsTyped(string text)
     {
@@ -69,6 +75,7 @@ public sealed class Phrasing(WritingStyle style, string step = "click")
         _ when Measured(place, "feed:") is { } feed => TurfPrinting.Feed(feed, style),
         _ when Measured(place, "um:") is { } um => LengthPrinting.Gap(um, style),
         _ when Measured(place, "mm:") is { } mm => Height(mm),
+        _ when place.StartsWith("typed:", StringComparison.Ordinal) => Commands ? place["typed:".Length..] : "",
         _ when place.StartsWith("n:", StringComparison.Ordinal) => place[2..].Replace('.', style.DecimalSign),
         _ => null,
     };

@@ -45,7 +45,7 @@ public sealed record AreaPlan(AreaToday Today, MowingPlan Plan)
         // A wish that takes longer is followed until it is reached, for a year at most.
         var year = today.Ledger.Wish.CutMm is not null && plan.Wish is { Earliest: null } or { Extrapolated: true };
         if (year) plan = Make(desk, today, PlanLimits.MostDays, now, asked);
-        return new(today, plan) { WithMoreDays = plan.Wish.CanMeetDate == false ? MoreDays.Of(today, plan.Wish.Earliest, wish => Make(desk, today, year ? PlanLimits.MostDays : MostShown, now, asked, wish)) : null };
+        return new(today, plan) { WithMoreDays = plan.Wish.CanMeetDate == false && asked.IsNone ? MoreDays.Of(today, plan.Wish.Earliest, wish => Make(desk, today, year ? PlanLimits.MostDays : MostShown, now, asked, wish)) : null };
     }
 
     /// <summary>Its first days; what follows from the whole (when the wish is reached, what it costs) stays.</summary>

@@ -21,6 +21,7 @@ public static class PlanAnswer
             ["plan"] = new JsonArray([.. (plan.Today.HeightKnown ? plan.Plan.Days : []).Select(d => (JsonNode)Day(plan, d, unit, height, phrasing))]),
             ["area"] = plan.Today.Ledger.Name,
             ["wish"] = Wish(plan),
+            ["waters"] = plan.Today.Waters is { } habit ? new JsonObject { ["everyDays"] = Math.Round(habit.EveryDays, 1), ["mm"] = Math.Round(habit.Mm, 1) } : null,
             ["says"] = new JsonArray([.. PlanSpeech.Summary(plan).Select(s => (JsonNode)phrasing.Say(s))]),
             ["before"] = new JsonArray([.. PlanSpeech.StandOnIt.Select(s => (JsonNode)s)]),
             ["notes"] = new JsonArray([.. PlanNotes.Of(plan, desk, unit).Select(n => (JsonNode)new JsonObject { ["date"] = n.Date is { } d ? TurfAnswer.Date(d) : null, ["say"] = phrasing.Say(n.Say) })]),

@@ -67,7 +67,7 @@ public static class PlanSpeech
             _ => "",
         };
         if (d.Mow || d.WhyHeight.Reason is HeightReason.HeldWilting or HeightReason.HeldStressed or HeightReason.HeldFixture or HeightReason.RaisedForStress) why += height;
-        if (d.AskFirst) why += $" Waiting costs more, so it is for you to say yes: closemown plan --over-third {TurfAnswer.Date(d.Date)}.";
+        if (d.AskFirst) why += $" Waiting costs more, so it is for you to say yes{Phrasing.Typed($": closemown plan --over-third {TurfAnswer.Date(d.Date)}")}.";
         return why;
     }
 
@@ -80,7 +80,7 @@ public static class PlanSpeech
 
     /// <summary>How turf too tall for one mowing comes down. Common practice, no source.</summary>
     private static string ByThirds(PlanDay d) =>
-        $"Too tall for one mowing: take a third at most, at about {HeightSpeech.Near(d.CutMm)} or as high as a mower goes, and come down by thirds, some days between (closemown step-down).";
+        $"Too tall for one mowing: take a third at most, at about {HeightSpeech.Near(d.CutMm)} or as high as a mower goes, and come down by thirds, some days between{Phrasing.Typed(" (closemown step-down)")}.";
 
     /// <summary>That the standing height is to be read first; null where it is known well enough.</summary>
     public static string? ReadFirst(AreaPlan plan)
@@ -154,7 +154,7 @@ public static class PlanSpeech
 
     /// <summary>That two more days a week would do for the wished date; null where they would not, or it is met as it is.</summary>
     private static string? MoreDays(AreaPlan plan) => plan.WithMoreDays is not { } more ? null
-        : $"With two more free days a week ({more.Days[0].ToString()} and {more.Days[1].ToString()}) it would be reached by about {TurfSpeech.Day(more.Reached)}: closemown add wish weekdays={string.Join(',', more.All.Select(d => d.ToString()[..3].ToLowerInvariant()))}.";
+        : $"With two more free days a week ({more.Days[0].ToString()} and {more.Days[1].ToString()}) it would be reached by about {TurfSpeech.Day(more.Reached)}{Phrasing.Typed($": closemown add wish weekdays={string.Join(',', more.All.Select(d => d.ToString()[..3].ToLowerInvariant()))}")}.";
 
     /// <summary>What work of late means for the coming mowings; null where none does. Common practice, no source.</summary>
     private static string? AfterWork(AreaPlan plan)

@@ -69,9 +69,6 @@ public sealed class AreaTrack
     /// <summary>The last mowing, or null.</summary>
     public Entry? LastMowing { get; private set; }
 
-    /// <summary>The last look, or null.</summary>
-    public Entry? LastLook { get; private set; }
-
     /// <summary>Mowings entered, with what they were to cut, mm.</summary>
     public IReadOnlyList<(Entry Mowing, double CutMm)> Cuts => cuts;
 
@@ -189,7 +186,6 @@ public sealed class AreaTrack
         Base.Look(e);
         foreach (var r in StressLook.Of(e)) p = Math.Min(p ?? 1, Read(r, doubtful: false));
         if (e.Number("scalpPct") is > 0 and var pct) Move(CanopySteps.Hurt(Math.Min(MostScalpStress, ScalpStress * pct)), e.At, null);
-        LastLook = e;
         return p;
     }
 

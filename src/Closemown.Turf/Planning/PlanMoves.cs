@@ -48,10 +48,13 @@ internal sealed class PlanMoves(PlanProblem p, PlanSolver solved)
         }
         if (level < grid.Wish) Add(grid.LevelsMm[grid.Wish], grid.Wish, PlanPhase.MayLower);
         if (phase != PlanPhase.MayLower || wilting || stress >= PlanLimits.StressedFrom || !solved.Calendar.MayLower(t, used)) return;
+        var others = into.Count;
         for (var to = level - 1; to >= 0 && grid.StepDown(level, to); to--)
         {
-            if (grid.Allowed[to]) Add(grid.LevelsMm[to], to, 0);
+            if (grid.Allowed[to] && !solved.Prices.Spares(canopyMm, grid.LevelsMm[to], t)) Add(grid.LevelsMm[to], to, 0);
         }
+        // A wished height is come to as soon as the rules allow: a mowing that may lower does.
+        if (into.Count > others) into.RemoveRange(0, others);
     }
 
     /// <summary>Whether the machine has to be set anew for a cut.</summary>

@@ -182,11 +182,14 @@ internal sealed class PlanSolver
             }
             kept[row + i] = not;
             wilting[row + i] = Mixed(not, mow);
+            var down = double.PositiveInfinity;
             for (var to = k - 1; lower && to >= 0 && Grid.StepDown(k, to); to--)
             {
-                if (Grid.Allowed[to] && Takes(to))
-                    mow = Math.Min(mow, One(after, to, s, 0, i) + p.Losses.HeightChange);
+                if (Grid.Allowed[to] && Takes(to) && !Prices.Spares(canopy, Grid.LevelsMm[to], t))
+                    down = Math.Min(down, One(after, to, s, 0, i) + p.Losses.HeightChange);
             }
+            // A wished height is come to as soon as the rules allow: a mowing that may lower does.
+            if (double.IsFinite(down)) mow = down;
             var back = s < PlanLimits.StressedFrom && change && double.IsFinite(mow) && RaisedCuts.ComesBack(canopy, Grid.LevelsMm[k], m, spared[(k * Grid.Canopies) + i]);
             clear[row + i] = back ? not + (free * (mow - not)) : Mixed(not, mow);
 

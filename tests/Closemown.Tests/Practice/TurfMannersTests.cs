@@ -217,6 +217,13 @@ public sealed class TurfMannersTests
         Assert.Equal("cold", Causes(pipe, "2026-02-06", "purple")[0]);
     }
 
+    [Theory]
+    [InlineData("dead tips")]
+    [InlineData("brown tips")]
+    [InlineData("white tips")]
+    [InlineData("Dead")]
+    public void P46_dead_brown_and_white_tips_are_a_look_at_the_tips(string said) => Assert.Equal("white", Typing.Sayings.Value("tips", said));
+
     [Fact]
     public void P43_heat_asks_for_a_higher_cut_or_a_roll_before_any_lowering()
     {
