@@ -158,7 +158,7 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
     private JsonObject? TurfOf(JsonElement question, DateTimeOffset now, out EntryFault? fault)
     {
         if (OneArea(question, out fault) is not { } area || !QuestionDate.Read(question, "date", now, out var date, out fault)) return null;
-        return new JsonObject { ["ok"] = true, ["turf"] = TurfAnswer.Of(AreaToday.Of(desk, area, TurfTime.On(desk, area, date, now)), phrasing) };
+        return new JsonObject { ["ok"] = true, ["turf"] = TurfAnswer.Of(AreaToday.Of(desk, area, TurfTime.On(desk, area, date, now), now), phrasing) };
     }
 
     private JsonObject? PlanOf(JsonElement question, DateTimeOffset now, out EntryFault? fault)

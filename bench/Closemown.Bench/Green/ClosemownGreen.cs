@@ -49,18 +49,23 @@ internal sealed class ClosemownGreen : IGreenStrategy, ISays
         if (!d.Free) return Decision.None;
         // Asked before today's reading, so that what is said is a forecast.
         var turf = Turf(d.Date);
-        Said = Stands(turf);
-        SayWeek(d.Date, Said.Value);
+        if ((bool)turf["canopyKnown"]!)
+        {
+            Said = Stands(turf);
+            SayWeek(d.Date, Said.Value);
+        }
         RateMm = (double)turf["fullRateMmPerDay"]!["mean"]!;
-        if (d.CanopyMm is { } mm) Write(d.Number, ReadHour, $"\"kind\":\"canopy\",\"area\":\"green\",\"when\":\"before\",\"how\":\"prism\",\"mm\":[{string.Join(',', Enumerable.Repeat(N(mm), 5))}],\"stepMm\":0.05");
+        // Where too little is known the answer is to read first.
+        var unknown = !d.KeepOff && !(bool)turf["canopyKnown"]!;
+        if ((d.CanopyMm ?? (unknown ? d.Read() : null)) is { } mm)
+            Write(d.Number, ReadHour, $"\"kind\":\"canopy\",\"area\":\"green\",\"when\":\"before\",\"how\":\"prism\",\"mm\":[{string.Join(',', Enumerable.Repeat(N(mm), 5))}],\"stepMm\":0.05");
         var look = (d.StressSeen is { } s ? $",\"colour\":\"{Colours[s]}\"" : "") + (d.Wilting ? ",\"footprints\":true" : "") + (d.KeepOff ? ",\"frost\":true" : "");
         if (look.Length > 0) Write(d.Number, LookedHour, $"\"kind\":\"look\",\"area\":\"green\"{look}");
         if (d.KeepOff) return Decision.None;
         var today = Date(d.Date);
         var answer = talk.Ask($$"""{"ask":"plan","area":"green","from":"{{today}}","days":14,"daysOn":["{{today}}"]}""");
-        // A day past those planned is reckoned on from the plan's pace.
-        if ((string?)answer["wish"]!["reached"] is { } reached)
-            Promise = new(Read(reached), Read(reached) >= d.Date.AddDays(AreaPlan.UsualDays));
+        // It tells no day past the year that it plans.
+        if ((string?)answer["wish"]!["reached"] is { } reached) Promise = new(Read(reached), ReckonedOn: false);
         var plan = answer["plan"]![0]!;
         if (!(bool)plan["mow"]!) return Decision.None;
         // The plan speaks of the cut made; the keeper sets what has so far given it.

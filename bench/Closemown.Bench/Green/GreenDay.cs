@@ -28,6 +28,9 @@ internal sealed record GreenDay
     /// <summary>Mean of five spots this morning, mm, where read.</summary>
     public double? CanopyMm { get; init; }
 
+    /// <summary>Reads five spots now, mm, for who is told to read first.</summary>
+    public required Func<double> Read { get; init; }
+
     /// <summary>The last mowing, if it was yesterday: set to, mean of spots after it, litres a m² where read.</summary>
     public (double SetMm, double? AfterMm, double? LitresM2)? MownYesterday { get; init; }
 

@@ -65,7 +65,7 @@ internal sealed record GreenSeason
         var losses = new PlanLosses();
         for (var t = 0; t < days; t++)
         {
-            var off = world.KeepOff(t);
+            var (day, off) = (t, world.KeepOff(t));
             var today = new GreenDay
             {
                 Number = t,
@@ -76,6 +76,7 @@ internal sealed record GreenSeason
                 Yesterday = world.Sky(t - 1),
                 Forecast = world.Forecast(t),
                 WateredMm = world.WateredMm,
+                Read = () => world.CanopyMm + (SpreadOfFive * GreenChance.Normal(seed, GreenChance.Spots, day, 3)),
                 CanopyMm = free[t] && GreenChance.Uniform(seed, GreenChance.WhenRead, t) < ReadBefore ? world.CanopyMm + (SpreadOfFive * GreenChance.Normal(seed, GreenChance.Spots, t)) : null,
                 MownYesterday = yesterday is { } y
                     ? (y.Set,

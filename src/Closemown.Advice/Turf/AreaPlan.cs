@@ -10,6 +10,9 @@ public sealed record AreaPlan(AreaToday Today, MowingPlan Plan)
     /// <summary>The height that the turf is used to, mm; null where nothing is known.</summary>
     public double? UsedMm => Today.HeightKnown ? Used(Today.Ledger, Today).Mm : null;
 
+    /// <summary>The day by which the wished height is reached with 80 in 100; null where no year is enough: past that the pace may go on or not, and no date is told.</summary>
+    public DateOnly? Reached => Plan.Wish is { Extrapolated: false } wish ? wish.Earliest : null;
+
     /// <summary>All days that were planned, shown or not.</summary>
     public IReadOnlyList<PlanDay> Whole { get; private init; } = Plan.Days;
 
@@ -39,7 +42,7 @@ public sealed record AreaPlan(AreaToday Today, MowingPlan Plan)
     /// <summary>The one plan of a state of the book, an area and a moment: how many days are shown changes nothing in it.</summary>
     private static AreaPlan Made(Desk desk, string area, DateTimeOffset at, DateTimeOffset now, DaysAsked asked)
     {
-        var today = AreaToday.Of(desk, area, at);
+        var today = AreaToday.Of(desk, area, at, now, asked.Dry);
         if (!today.HeightKnown) return new(today, NothingKnown.Plan(today.Date, MostShown));
         var plan = Make(desk, today, MostShown, now, asked);
         // A wish that takes longer is followed until it is reached, for a year at most.
@@ -66,7 +69,7 @@ public sealed record AreaPlan(AreaToday Today, MowingPlan Plan)
     {
         var (ledger, wish, at) = (today.Ledger, other ?? today.Ledger.Wish, today.At);
         var n = Math.Max(days, PlanLimits.LeastSolvedDays);
-        var traces = TurfFutures.Of(ledger.Belief, at, n, Futures, asked.Dry ? null : today.Waters);
+        var traces = TurfFutures.Of(ledger.Belief, at, n, Futures, asked.Dry ? null : today.Waters, today.Days);
         // What was seen today beats what the weather says of today.
         var seen = AreaToday.Seen(DayLook.On(ledger, today.Date, at)).Any(s => s != "footprints stay");
         for (var s = 0; s < Futures; s++)
@@ -118,14 +121,15 @@ public sealed record AreaPlan(AreaToday Today, MowingPlan Plan)
         return MowingPlanner.Plan(problem);
     }
 
-    /// <summary>What the turf is used to, with what it has said of the cuts since. Never mown in the book: a height read after mowing, else what stands.</summary>
+    /// <summary>What the turf is used to, with what it has said of the cuts since. Never mown in the book: a height read after mowing, else the lowest that stood there lately.</summary>
     private static UsedHeight Used(AreaLedger ledger, AreaToday today)
     {
         var offset = ledger.Belief.CutOffsetMm.Mean;
         var mown = ledger.Track.Cuts.Where(c => c.Mowing.At <= today.At).Select(c => (ledger.Track.Area.LocalDate(c.Mowing.At), c.CutMm + offset));
         if (UsedHeight.Of(mown, today.CanopyMm.Mean, today.Date) is { } told) return told;
         var after = ledger.Heard.LastOrDefault(e => e.Is("canopy") && e.At <= today.At && e.Word("when") == "after");
-        return new(after?.Numbers("mm") is { Count: > 0 } spots ? Math.Min(spots.Average(), today.CanopyMm.Mean) : today.CanopyMm.Mean, null);
+        var read = after is not null ? [after] : ledger.Heard.Where(e => e.Is("canopy") && e.At <= today.At && (today.At - e.At).TotalDays <= PlanLimits.UsedDays);
+        return new(read.Select(e => e.Numbers("mm")).Where(mm => mm is { Count: > 0 }).Select(mm => mm!.Average()).Append(today.CanopyMm.Mean).Min(), null);
     }
 
     /// <summary>Minutes of a usual mowing here: the middle of the last ones.</summary>
@@ -148,6 +152,7 @@ public sealed record AreaPlan(AreaToday Today, MowingPlan Plan)
         {
             if (track.Cuts[i].CutMm < track.Cuts[i - 1].CutMm - LoweredMm) return track.Cuts.Count - 1 - i;
         }
-        return null;
+        // The first mowing of a book may have been a step down as well.
+        return track.Cuts.Count > 0 ? track.Cuts.Count - 1 : null;
     }
 }

@@ -10,9 +10,15 @@ public sealed class AreaToday
     private const int FeedDays = 30, MorningHour = 9;
     private const double LeastEvenness = 0.3;
 
-    private AreaToday(AreaLedger ledger, DateTimeOffset at) => (Ledger, At, Date) = (ledger, at, ledger.Track.Area.LocalDate(at));
+    private AreaToday(AreaLedger ledger, DateTimeOffset at, TurfDays days) => (Ledger, At, Date, Days) = (ledger, at, ledger.Track.Area.LocalDate(at), days);
 
     internal AreaLedger Ledger { get; }
+
+    /// <summary>The days up to then: those of the record, and of a day to come those in which it is watered on.</summary>
+    internal TurfDays Days { get; }
+
+    /// <summary>Whether waterings not entered are taken to have come by then.</summary>
+    public bool WateredUntil => !ReferenceEquals(Days, Ledger.Track.Days);
 
     /// <summary>The area's short name.</summary>
     public string AreaName => Ledger.Name;
@@ -83,19 +89,23 @@ public sealed class AreaToday
     /// <param name="desk">The entries.</param>
     /// <param name="area">The area.</param>
     /// <param name="at">The time.</param>
-    public static AreaToday Of(Desk desk, string area, DateTimeOffset at)
+    /// <param name="now">When it is asked; null for then. From that day to a later one it is taken to be watered on as lately.</param>
+    /// <param name="dry">Whether it is taken not to be watered on.</param>
+    public static AreaToday Of(Desk desk, string area, DateTimeOffset at, DateTimeOffset? now = null, bool dry = false)
     {
         ArgumentNullException.ThrowIfNull(desk);
         var ledger = desk.Ledger(area);
-        var (belief, days) = (ledger.Belief, ledger.Track.Days);
-        var state = belief.At(at);
-        var date = ledger.Track.Area.LocalDate(at);
+        var place = ledger.Track.Area;
+        var (date, asked) = (place.LocalDate(at), place.LocalDate(now ?? at));
+        var habit = WaterHabit.Of(place, ledger.Heard.Where(e => e.At <= at), date < asked ? date : asked);
+        var (belief, days) = (ledger.Belief, habit is not null && !dry && date > asked ? ledger.Track.Days.WateredOn(habit, asked) : ledger.Track.Days);
+        var state = belief.At(at, days);
         var day = days.On(date);
         var canopy = Of(belief.StandsMm(at, state));
         var cut = Cut(desk, ledger);
         var look = DayLook.On(ledger, date, at);
         var fed = ledger.Heard.Where(e => e.Is("feed") && e.At <= at && e.At > at.AddDays(-FeedDays)).Sum(e => e.Number("nGm2") ?? 0);
-        return new(ledger, at)
+        return new(ledger, at, days)
         {
             Day = day,
             CanopyMm = canopy,
@@ -110,7 +120,7 @@ public sealed class AreaToday
             Feed = FeedNeed.Of(days, date, fed),
             Frosts = [.. Enumerable.Range(NightOver(ledger, at) ? 1 : 0, FrostOutlook.Nights).Select(k => (Date: date.AddDays(k), P: FrostOutlook.Probability(days.On(date.AddDays(k)), k, days.Usual.On(date.AddDays(k))))).Where(n => n.P >= FrostOutlook.NamedFrom && days.On(n.Date).Weather.Read is not null)],
             ForecastKnown = days.On(date.AddDays(1)).Weather.Read is not null,
-            Waters = WaterHabit.Of(ledger.Track.Area, ledger.Heard.Where(e => e.At <= at), date),
+            Waters = habit,
             Wilting = day.Wilting || look?.Flag("footprints") == true || look?.Word("colour") == "blue-grey",
             Off = [.. OffWords(day.KeepOff), .. Seen(look)],
         };

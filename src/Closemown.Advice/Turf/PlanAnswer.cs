@@ -36,7 +36,7 @@ public static class PlanAnswer
         {
             ["cutMm"] = wish.CutMm,
             ["byDate"] = wish.ByDate is { } by ? TurfAnswer.Date(by) : null,
-            ["reached"] = outlook.Earliest is { } on ? TurfAnswer.Date(on) : null,
+            ["reached"] = plan.Reached is { } on ? TurfAnswer.Date(on) : null,
             ["reachedByDate"] = outlook.ByDateProbability,
             ["canMeetDate"] = outlook.CanMeetDate,
             ["weekdays"] = new JsonArray([.. wish.Weekdays.Select(d => (JsonNode)d.ToString()[..3].ToLowerInvariant())]),

@@ -145,11 +145,12 @@ public static class PlanSpeech
         ArgumentNullException.ThrowIfNull(plan);
         var (wish, outlook) = (plan.Today.Ledger.Wish, plan.Plan.Wish);
         if (!plan.Today.HeightKnown || wish.CutMm is not { } cut || plan.UsedMm is not { } used || used <= cut + AtWishMm) return null;
-        var when = outlook.Earliest is { } on ? $"by about {TurfSpeech.Day(on)}" : "later than this plan looks";
-        if (wish.ByDate is { } past && past < plan.Today.Date) return $"The wished {HeightSpeech.Mm(cut)} was due on {TurfSpeech.Day(past)}; it is reached {when}.";
+        const string Never = "not within a year as it goes";
+        var when = plan.Reached is { } on ? $"by about {TurfSpeech.Day(on)}" : null;
+        if (wish.ByDate is { } past && past < plan.Today.Date) return $"The wished {HeightSpeech.Mm(cut)} was due on {TurfSpeech.Day(past)}; it is reached {when ?? Never}.";
         return wish.ByDate is { } by && outlook.CanMeetDate == false
-            ? $"The wished {HeightSpeech.Mm(cut)} cannot be counted on by {TurfSpeech.Day(by)}{(outlook.ByDateProbability is { } p ? $" ({StepSpeech.Chance(p)})" : "")} without cutting too much at once; it can be reached {when}."
-            : $"The wished {HeightSpeech.Mm(cut)} is reached {when}, in steps of at most half a millimetre.";
+            ? $"The wished {HeightSpeech.Mm(cut)} cannot be counted on by {TurfSpeech.Day(by)}{(outlook.ByDateProbability is { } p ? $" ({StepSpeech.Chance(p)})" : "")} without cutting too much at once; it is reached {when ?? Never}."
+            : $"The wished {HeightSpeech.Mm(cut)} is reached {when ?? Never}, in steps of at most half a millimetre.";
     }
 
     /// <summary>That two more days a week would do for the wished date; null where they would not, or it is met as it is.</summary>

@@ -26,6 +26,7 @@ public static class TurfSpeech
         if (Heat(t) is { } heat) says.Add(heat);
         if (Frost(t) is { } frost) says.Add(frost);
         if (NoForecast(t) is { } usual) says.Add(usual);
+        if (t.WateredUntil && Watered(t) is { } watered) says.Add(watered);
         if (Teaches(t) is { } teaches) says.Add(teaches);
         return says;
     }

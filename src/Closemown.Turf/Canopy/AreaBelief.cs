@@ -28,11 +28,12 @@ public sealed class AreaBelief
 
     /// <summary>Joint belief at a time, if nobody mows between the entry before it and then; weather not yet recorded counts as forecast or usual.</summary>
     /// <param name="at">The time; before the first entry it is what is believed there.</param>
-    public GaussianState At(DateTimeOffset at)
+    /// <param name="days">The days that pass until then; null for those of the record.</param>
+    public GaussianState At(DateTimeOffset at, TurfDays? days = null)
     {
         var (from, state) = Before(at);
         var pass = new ForwardPass(state);
-        Track.MoveOn(pass, from, at);
+        Track.MoveOn(pass, from, at, days ?? Track.Days);
         return pass.Current;
     }
 
@@ -103,7 +104,7 @@ public sealed class AreaBelief
     internal static Term[] GrowthTerms(GaussianState at, TurfDay day) =>
     [
         Term.State(0, CanopyLayout.Spell, day.Growth), Term.Constant(CanopyLayout.Rate, day.Growth), Term.Constant(CanopyLayout.Feed, day.Growth * day.NitrogenGm2),
-        Term.Constant(CanopyLayout.Wide, day.Wide),
+        Term.Constant(CanopyLayout.Wide, day.Wide), Term.Constant(CanopyLayout.Dry, day.Dry),
         Term.Constant(CanopyLayout.Tall, day.Growth * (at.Mean[CanopyLayout.Canopy] - AreaTrack.RateAtMm)),
     ];
 

@@ -119,9 +119,9 @@ public sealed class AreaTrack
     }
 
     /// <summary>A belief moved on to a later time.</summary>
-    internal void MoveOn(ForwardPass belief, DateTimeOffset from, DateTimeOffset to)
+    internal void MoveOn(ForwardPass belief, DateTimeOffset from, DateTimeOffset to, TurfDays days)
     {
-        if (to > from && Grown(from, to, belief.Current) is { } grown) grown.MoveForward(belief);
+        if (to > from && Grown(from, to, belief.Current, days) is { } grown) grown.MoveForward(belief);
     }
 
     private void Mown(Entry e, CutHeight? told)
@@ -224,24 +224,24 @@ public sealed class AreaTrack
 
     private void Advance(DateTimeOffset to)
     {
-        if (Last is { } last && to > last && Grown(last, to, Running) is { } grown) Move(grown, to, null);
+        if (Last is { } last && to > last && Grown(last, to, Running, Days) is { } grown) Move(grown, to, null);
         if (Last is null || to > Last) Last = to;
     }
 
-    private CanopyStep? Grown(DateTimeOffset from, DateTimeOffset to, GaussianState belief)
+    private CanopyStep? Grown(DateTimeOffset from, DateTimeOffset to, GaussianState belief, TurfDays turfDays)
     {
         var passed = DayShares.Between(Area.LocalTime(from), Area.LocalTime(to));
         if (passed.Count == 0) return null;
         var over = belief.Mean[CanopyLayout.Canopy] - RateAtMm;
-        return CanopySteps.Grow([.. passed.Select(p => (Days.On(p.Date), p.Share))], Area.FullRateMm, Math.Max(0.1 * Area.FullRateMm, Constant(CanopyLayout.Rate)), over, Slows);
+        return CanopySteps.Grow([.. passed.Select(p => (turfDays.On(p.Date), p.Share))], Area.FullRateMm, Math.Max(0.1 * Area.FullRateMm, Constant(CanopyLayout.Rate)), over, Slows);
 
         double Constant(int j) => belief.Mean[CanopyLayout.StateSize + j];
 
         // Unmown turf grows up to its ceiling and stays there, however many weeks pass.
-        double Slows((double Growth, double Fed, double Wide) days)
+        double Slows(GrowthParts days)
         {
             var grown = ((Constant(CanopyLayout.Rate) + (Constant(CanopyLayout.Tall) * over) + belief.Mean[CanopyLayout.Spell]) * days.Growth)
-                + (Constant(CanopyLayout.Feed) * days.Fed) + (Constant(CanopyLayout.Wide) * days.Wide);
+                + (Constant(CanopyLayout.Feed) * days.Fed) + (Constant(CanopyLayout.Wide) * days.Wide) + (Constant(CanopyLayout.Dry) * days.Dry);
             var room = Math.Max(0, Area.CeilingMm - belief.Mean[CanopyLayout.Canopy]);
             return grown > room ? room / grown : 1;
         }

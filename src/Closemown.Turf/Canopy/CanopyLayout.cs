@@ -1,6 +1,6 @@
 namespace Closemown.Turf;
 
-/// <summary>Where each unknown of the canopy model stands: five states after each day that something was said, and six constants.</summary>
+/// <summary>Where each unknown of the canopy model stands: five states after each day that something was said, and seven constants.</summary>
 public static class CanopyLayout
 {
     /// <summary>What the turf stands at, mm.</summary>
@@ -31,14 +31,17 @@ public static class CanopyLayout
     /// <summary>What more this turf grows where the published bell gives little: towards a wider bell, mm a day.</summary>
     public const int Wide = 3;
 
+    /// <summary>What it grows of that which the water balance says a dry soil withholds, mm a day.</summary>
+    public const int Dry = 4;
+
     /// <summary>Leaf taken off per volume of clippings, mm per L/m².</summary>
-    public const int Clippings = 4;
+    public const int Clippings = 5;
 
     /// <summary>How much of what the weather asks this turf feels.</summary>
-    public const int Feels = 5;
-    public const int ConstantCount = 6;
+    public const int Feels = 6;
+    public const int ConstantCount = 7;
 
     public static IReadOnlyList<string> StateNames { get; } = ["canopy", "canopy before mowing", "cut offset", "growing spell", "stress"];
 
-    public static IReadOnlyList<string> ConstantNames { get; } = ["growth at its best", "response to nitrogen", "response to height", "growth beside the bell", "leaf per clippings", "stress felt"];
+    public static IReadOnlyList<string> ConstantNames { get; } = ["growth at its best", "response to nitrogen", "response to height", "growth beside the bell", "growth on dry soil", "leaf per clippings", "stress felt"];
 }

@@ -9,15 +9,16 @@ internal static class CanopySteps
     /// <param name="heldRateMm">The rate as now believed, mm a day: the scale of a day's noise.</param>
     /// <param name="heldCanopyMm">The canopy as now believed less the height the full rate is told for, mm.</param>
     /// <param name="slows">Given what the days would grow, mm a unit of each constant, the share of it that grows: less than 1 near the height of an unmown sward.</param>
-    public static CanopyStep Grow(IReadOnlyList<(TurfDay Day, double Share)> days, double fullMm, double heldRateMm, double heldCanopyMm, Func<(double Growth, double Fed, double Wide), double> slows)
+    public static CanopyStep Grow(IReadOnlyList<(TurfDay Day, double Share)> days, double fullMm, double heldRateMm, double heldCanopyMm, Func<GrowthParts, double> slows)
     {
-        double growth = 0, fed = 0, wide = 0, noise = 0, unread = 0, passed = 0, kept = 1, asked = 0;
+        double growth = 0, fed = 0, wide = 0, dry = 0, noise = 0, unread = 0, passed = 0, kept = 1, asked = 0;
         foreach (var (day, share) in days)
         {
             var g = day.Growth * share;
             growth += g;
             fed += g * day.NitrogenGm2;
             wide += day.Wide * share;
+            dry += day.Dry * share;
             noise += heldRateMm * g * AreaDefaults.DayShareSd * heldRateMm * g * AreaDefaults.DayShareSd;
             unread += heldRateMm * day.GrowthSd * share * heldRateMm * day.GrowthSd * share;
             passed += share;
@@ -25,13 +26,14 @@ internal static class CanopySteps
             asked = (asked * stays) + ((1 - stays) * day.Stress.Greatest);
             kept *= stays;
         }
-        var grows = slows((growth, fed, wide));
-        (growth, fed, wide) = (growth * grows, fed * grows, wide * grows);
+        var grows = slows(new(growth, fed, wide, dry));
+        (growth, fed, wide, dry) = (growth * grows, fed * grows, wide * grows, dry * grows);
         (noise, unread) = (noise * grows * grows, unread * grows * grows);
         var step = new CanopyStep();
         step.Constant(CanopyLayout.Canopy, CanopyLayout.Rate, growth)
             .Constant(CanopyLayout.Canopy, CanopyLayout.Feed, fed)
             .Constant(CanopyLayout.Canopy, CanopyLayout.Wide, wide)
+            .Constant(CanopyLayout.Canopy, CanopyLayout.Dry, dry)
             .Constant(CanopyLayout.Canopy, CanopyLayout.Tall, growth * heldCanopyMm)
             .Also(CanopyLayout.Canopy, CanopyLayout.Spell, growth)
             // Days nobody read are alike: a week of them is warmer or colder together.

@@ -12,8 +12,10 @@ public sealed class TurfDays
     private readonly List<TurfRun> after = [];
     private readonly Dictionary<DateOnly, Care> care = [];
     private readonly DateOnly first;
+    private readonly (WaterHabit Habit, DateOnly From)? goesOn;
     private TurfRun run;
     private bool watered;
+    private readonly List<DateOnly> byHabit = [];
 
     /// <summary>Starts an area's days.</summary>
     /// <param name="area">The area.</param>
@@ -30,12 +32,37 @@ public sealed class TurfDays
         foreach (var e in entries) Add(e);
     }
 
+    /// <summary>Days watered on by habit after one of them.</summary>
+    private TurfDays(TurfDays known, WaterHabit habit, DateOnly after)
+    {
+        known.On(after);
+        (Area, Record, Usual, first, watered) = (known.Area, known.Record, known.Usual, known.first, known.watered);
+        (goesOn, care) = ((habit, after), new(known.care));
+        byHabit.Add(habit.Last);
+        var keep = Math.Clamp(after.DayNumber - first.DayNumber + 1, 0, known.days.Count);
+        days.AddRange(known.days.Take(keep));
+        this.after.AddRange(known.after.Take(keep));
+        run = keep > 0 ? this.after[^1] : new(Area, watered);
+    }
+
     public TurfArea Area { get; }
 
     public WeatherRecord Record { get; }
 
     /// <summary>What is usual by day of the year.</summary>
     public Climatology Usual { get; }
+
+    /// <summary>The same days, in which it is watered on as lately after one of them; what is entered later changes nothing in them.</summary>
+    /// <param name="habit">How it is watered.</param>
+    /// <param name="after">The last day that is as the record says.</param>
+    public TurfDays WateredOn(WaterHabit habit, DateOnly after) => new(this, habit, after);
+
+    /// <summary>Days from the last watering, entered or taken to follow by habit, to a day.</summary>
+    internal int DryDays(WaterHabit habit, DateOnly date)
+    {
+        On(date);
+        return date.DayNumber - (goesOn is null ? habit.Last : byHabit.FindLast(d => d <= date || d == habit.Last)).DayNumber;
+    }
 
     /// <summary>Takes in what a person did; days from it on are reckoned anew.</summary>
     public void Add(Entry e)
@@ -78,10 +105,20 @@ public sealed class TurfDays
         {
             var next = first.AddDays(days.Count);
             var usual = Usual.On(next);
-            days.Add(run.Next(next, FilledDay.Of(Record.On(next), usual), usual, care.GetValueOrDefault(next)));
+            var sky = FilledDay.Of(Record.On(next), usual);
+            days.Add(run.Next(next, sky, usual, Done(next, sky)));
             after.Add(run);
         }
         return days[i];
+    }
+
+    private Care Done(DateOnly date, in FilledDay sky)
+    {
+        var done = care.GetValueOrDefault(date);
+        if (goesOn is not var (habit, from) || date <= from || days.Count == 0) return done;
+        if (!habit.Due(date.DayNumber - byHabit[^1].DayNumber, sky.RainMm + days[^1].Weather.RainMm)) return done;
+        byHabit.Add(date);
+        return done with { WaterMm = done.WaterMm + habit.Mm };
     }
 
     /// <summary>The clock at the end of a day, to try futures from.</summary>

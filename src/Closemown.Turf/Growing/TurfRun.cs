@@ -12,6 +12,7 @@ public struct TurfRun
 {
     private const int LagDays = 7;
     private const double UnreadWarmthShare = 0.6, WiltKs = 0.5, WiderBy = 1.5;
+    private const double CoolNothingC = 1, CoolAllC = 6, WarmNothingC = 10, WarmAllC = 16;
     private readonly TurfArea area;
     private readonly double kc, ofTable, leastKs;
     private double depletion, nitrogen, cold, lag, regulatorSum;
@@ -60,12 +61,12 @@ public struct TurfRun
         }
         var growth = LeafGrowth.MmPerDay(1, potential, ks, regulated);
         var unread = day.Known ? 0 : Slope(warmth, day.Read is null ? usual.SdC : UnreadWarmthShare * usual.SdC) * ks;
-        var dry = AreaDefaults.DryShareSd * potential * (1 - ks);
+        var dry = AreaDefaults.DryDaysShareSd * potential * (1 - ks);
         // Where hardly anything grows, the form of growth is hardly wrong either.
         var form = AreaDefaults.FormShareSd * Math.Min(1, AreaDefaults.FormLeastShare + (potential / AreaDefaults.FormFullFrom));
         var spread = Math.Sqrt((unread * unread) + (dry * dry) + (form * form));
         var off = GroundState.Of(cold, day, water.DrainedMm);
-        var result = new TurfDay(date, day, potential, growth, spread, (GrowthPotential.Of(Math.Clamp(Widened(warmth), -60, 60), area.Grass) - potential) * ks, nitrogen, et0, depletion, ks, water.DrainedMm, off,
+        var result = new TurfDay(date, day, potential, growth, spread, Wider(warmth, potential) * ks, LeafGrowth.MmPerDay(1, potential, 1, regulated) - growth, nitrogen, et0, depletion, ks, water.DrainedMm, off,
             StressSources.Of(day, area.Grass, potential, ks), ks < WiltKs, regulated ? regulatorSum : null);
         nitrogen *= Math.Exp(-potential / AreaDefaults.FeedDays);
         return result;
@@ -80,6 +81,14 @@ public struct TurfRun
     }
 
     private readonly GrowthRegulator Clock => area.Grass == TurfGrass.Warm ? GrowthRegulator.UltradwarfBermudagrass : GrowthRegulator.CreepingBentgrass;
+
+    /// <summary>What the wider bell gives more: nothing of it where leaves no longer lengthen, all of it some degrees above. Assumptions.</summary>
+    private readonly double Wider(double warmthC, double potential)
+    {
+        var (nothing, all) = area.Grass == TurfGrass.Cool ? (CoolNothingC, CoolAllC) : (WarmNothingC, WarmAllC);
+        var lengthens = Math.Clamp((warmthC - nothing) / (all - nothing), 0, 1);
+        return lengthens * (GrowthPotential.Of(Math.Clamp(Widened(warmthC), -60, 60), area.Grass) - potential);
+    }
 
     /// <summary>The warmth that gives on the published bell what this warmth gives on one half as wide again.</summary>
     private readonly double Widened(double meanC)

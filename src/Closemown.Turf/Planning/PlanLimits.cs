@@ -10,6 +10,9 @@ public static class PlanLimits
     /// <summary>A lowering is at the earliest the third mowing after the last one.</summary>
     public const int LowerApart = 3;
 
+    /// <summary>What a planned mowing takes at least, as a share of the leaf: for less nobody gets the mower out.</summary>
+    public const double LeastShare = 0.05;
+
     /// <summary>Stress from which nothing is lowered: slight or more, on the scale of 0 to 3.</summary>
     public const double StressedFrom = 1;
 

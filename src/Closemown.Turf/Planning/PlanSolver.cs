@@ -193,7 +193,7 @@ internal sealed class PlanSolver
             var back = s < PlanLimits.StressedFrom && change && double.IsFinite(mow) && RaisedCuts.ComesBack(canopy, Grid.LevelsMm[k], m, spared[(k * Grid.Canopies) + i]);
             clear[row + i] = back ? not + (free * (mow - not)) : Mixed(not, mow);
 
-            bool Takes(int level) => Grid.LevelsMm[level] >= lowest && Grid.LevelsMm[level] < canopy;
+            bool Takes(int level) => Grid.LevelsMm[level] >= lowest && Grid.LevelsMm[level] <= (1 - PlanLimits.LeastShare) * canopy;
         }
 
         double Mixed(double no, double mow) => mow < no ? no + (free * (mow - no)) : no;

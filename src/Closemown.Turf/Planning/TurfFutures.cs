@@ -13,15 +13,17 @@ public static class TurfFutures
     /// <param name="days">Days, 1 or more.</param>
     /// <param name="count">Futures, even.</param>
     /// <param name="waters">How it is watered on; null for not at all.</param>
-    public static PlanTraces Of(AreaBelief belief, DateTimeOffset at, int days, int count, WaterHabit? waters = null)
+    /// <param name="until">The days until then; null for those of the record.</param>
+    public static PlanTraces Of(AreaBelief belief, DateTimeOffset at, int days, int count, WaterHabit? waters = null, TurfDays? until = null)
     {
         ArgumentNullException.ThrowIfNull(belief);
-        var (track, state) = (belief.Track, belief.At(at));
+        var (track, passed) = (belief.Track, until ?? belief.Track.Days);
+        var state = belief.At(at, passed);
         var first = track.Area.LocalDate(at);
         var draws = Draws.From(state, count, Seed);
         var noise = new SeededNormal(Seed + 1);
         var traces = new PlanTraces(count, days);
-        var today = track.Days.On(first);
+        var today = passed.On(first);
         var full = track.Area.FullRateMm;
         var kept = Math.Exp(-1 / AreaDefaults.SpellDays);
         var spellSd = full * AreaDefaults.SpellShareSd * Math.Sqrt(1 - (kept * kept));
@@ -31,13 +33,13 @@ public static class TurfFutures
             double Constant(int j) => x[CanopyLayout.StateSize + j];
             double canopy = Math.Clamp(x[CanopyLayout.Canopy], 0.5, track.Area.CeilingMm), spell = x[CanopyLayout.Spell];
             double rate = Math.Max(0.1 * full, Constant(CanopyLayout.Rate)), feed = Math.Max(0, Constant(CanopyLayout.Feed)), feels = Math.Max(0, Constant(CanopyLayout.Feels));
-            double tall = Constant(CanopyLayout.Tall) * (canopy - AreaTrack.RateAtMm), wide = Constant(CanopyLayout.Wide);
+            double tall = Constant(CanopyLayout.Tall) * (canopy - AreaTrack.RateAtMm), wide = Constant(CanopyLayout.Wide), dry = Constant(CanopyLayout.Dry);
             // Dry soil and the form of growth are misjudged alike for days on end.
             var form = rate * noise.Next();
-            var run = track.Days.RunAfter(first);
+            var run = passed.RunAfter(first);
             var weather = new WeatherTrace(track.Days, first, s);
             var day = today;
-            var dryFor = waters is null ? 0 : first.DayNumber - waters.Last.DayNumber;
+            var dryFor = waters is null ? 0 : passed.DryDays(waters, first);
             for (var d = 0; d < days; d++)
             {
                 traces.KeepOff[s, d] = day.KeepOff != KeepOff.None;
@@ -49,7 +51,7 @@ public static class TurfFutures
                 if (watered) dryFor = 0;
                 day = run.Next(date, sky, track.Days.Usual.On(date), watered ? new(waters!.Mm, 0, false) : default);
                 var luck = Math.Exp((AreaDefaults.DayShareSd * noise.Next()) - (AreaDefaults.DayShareSd * AreaDefaults.DayShareSd / 2));
-                var usual = ((rate + spell + (feed * day.NitrogenGm2) + tall) * day.Growth) + (wide * day.Wide);
+                var usual = ((rate + spell + (feed * day.NitrogenGm2) + tall) * day.Growth) + (wide * day.Wide) + (dry * day.Dry);
                 traces.GrowthMm[s, d] = Math.Max(0, (usual * luck) + (form * day.GrowthSd));
                 spell = (kept * spell) + (spellSd * noise.Next());
             }

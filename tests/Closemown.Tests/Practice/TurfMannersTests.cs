@@ -130,6 +130,12 @@ public sealed class TurfMannersTests
         Assert.True(Wilts(""","dry":true""") > Wilts("") + 0.3, $"{Wilts(""","dry":true""")}");
         var says = Ask(pipe, "green", "2026-07-20", 20)["says"]!.AsArray().Select(s => (string)s!).ToList();
         Assert.Contains(says, s => s.Contains("watered on as lately, 14 mm about every 3 days", StringComparison.Ordinal) && s.Contains("plan --dry", StringComparison.Ordinal));
+        // A day to come asked of the turf alone knows them too, and says so; today does not: what was not entered was not given.
+        var ahead = pipe.Say("""{"ask":"turf","area":"green","date":"2026-07-28"}""")["turf"]!;
+        Assert.True((double)ahead["depletionMm"]!["mean"]! < 14, ahead["depletionMm"]!.ToJsonString());
+        Assert.Contains(ahead["says"]!.AsArray(), s => ((string)s!).Contains("watered on as lately, 14 mm", StringComparison.Ordinal));
+        var late = pipe.Say("""{"kind":"look","area":"green","colour":"pale","at":"2026-07-28T11:00:00Z"}""", """{"ask":"turf","area":"green","date":"2026-07-28"}""")["turf"]!;
+        Assert.True((double)late["depletionMm"]!["mean"]! > 14, late["depletionMm"]!.ToJsonString());
     }
 
     [Theory]

@@ -21,6 +21,22 @@ public sealed class TurfDaysTests
     }
 
     [Fact]
+    public void Watered_on_by_habit_the_coming_days_are_watered_where_no_rain_takes_its_place_and_the_past_stays()
+    {
+        var book = new AreaBook().Weather(-50, 0, 10, 20, 4).Weather(1, 8, 14, 28, 0).Weather(9, 9, 14, 28, 10).Weather(10, 14, 14, 28, 0).Add(0, 8, "\"kind\":\"water\",\"mm\":9");
+        var days = new TurfDays(Area, book.Record, book.Entries, AreaBook.Start);
+        var on = days.WateredOn(new(3, 9, AreaBook.Day(0)), AreaBook.Day(4));
+        for (var d = 0; d <= 4; d++) Assert.Equal(days.On(AreaBook.Day(d)), on.On(AreaBook.Day(d)));
+        // Three days and more after the last, so on day 5; then on day 8; the rain of day 9 lasts until 11, when three days have long passed.
+        double Given(int d) => days.On(AreaBook.Day(d)).DepletionMm - on.On(AreaBook.Day(d)).DepletionMm;
+        Assert.True(Given(5) > 5, $"{Given(5)}");
+        Assert.True(on.On(AreaBook.Day(7)).DepletionMm > on.On(AreaBook.Day(6)).DepletionMm);
+        Assert.True(on.On(AreaBook.Day(8)).DepletionMm < on.On(AreaBook.Day(7)).DepletionMm);
+        Assert.True(on.On(AreaBook.Day(10)).DepletionMm > on.On(AreaBook.Day(9)).DepletionMm);
+        Assert.True(on.On(AreaBook.Day(11)).DepletionMm < on.On(AreaBook.Day(10)).DepletionMm + 1);
+    }
+
+    [Fact]
     public void Where_no_watering_is_written_down_turf_is_taken_to_be_watered()
     {
         var days = Days(new AreaBook().Weather(-50, 0, 10, 20, 4).Weather(1, 20, 14, 28, 0));

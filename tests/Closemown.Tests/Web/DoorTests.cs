@@ -73,14 +73,13 @@ public sealed class DoorTests
     {
         await using var bench = await ServerBench.Start(Fast);
         Assert.Equal(HttpStatusCode.OK, (await bench.Machine.GetAsync("/health", Stop)).StatusCode);
-        var before = ThreadPool.ThreadCount;
         var port = new Uri(bench.Server.Address).Port;
         var held = await Many(150, bench.Server.Address, $"POST /entries HTTP/1.1\r\nHost: 127.0.0.1:{port}\r\nContent-Type: application/jsonl\r\nTransfer-Encoding: chunked\r\n\r\n5\r\n{{\"kin");
         var start = Stopwatch.GetTimestamp();
         using var owner = Fresh(bench.Server.Address);
         Assert.Equal(HttpStatusCode.OK, (await owner.GetAsync("/health", Stop)).StatusCode);
+        // A pool whose threads are held grows by about two a second: behind 150 of them the owner would wait for a minute and more.
         Assert.InRange(Stopwatch.GetElapsedTime(start).TotalSeconds, 0, 10);
-        Assert.InRange(ThreadPool.ThreadCount - before, -100, 100);
         // The server itself breaks them off.
         held[0].ReceiveTimeout = 20_000;
         await Task.Run(() => Assert.StartsWith("HTTP/1.1 408", Read(held[0]), StringComparison.Ordinal), Stop);
