@@ -145,12 +145,15 @@ public static class PlanSpeech
         ArgumentNullException.ThrowIfNull(plan);
         var (wish, outlook) = (plan.Today.Ledger.Wish, plan.Plan.Wish);
         if (!plan.Today.HeightKnown || wish.CutMm is not { } cut || plan.UsedMm is not { } used || used <= cut + AtWishMm) return null;
-        const string Never = "not within a year as it goes";
-        var when = plan.Reached is { } on ? $"by about {TurfSpeech.Day(on)}" : null;
-        if (wish.ByDate is { } past && past < plan.Today.Date) return $"The wished {HeightSpeech.Mm(cut)} was due on {TurfSpeech.Day(past)}; it is reached {when ?? Never}.";
-        return wish.ByDate is { } by && outlook.CanMeetDate == false
-            ? $"The wished {HeightSpeech.Mm(cut)} cannot be counted on by {TurfSpeech.Day(by)}{(outlook.ByDateProbability is { } p ? $" ({StepSpeech.Chance(p)})" : "")} without cutting too much at once; it is reached {when ?? Never}."
-            : $"The wished {HeightSpeech.Mm(cut)} is reached {when ?? Never}, in steps of at most half a millimetre.";
+        var on = plan.Reached is { } day ? TurfSpeech.Day(day) : null;
+        if (wish.ByDate is { } past && past < plan.Today.Date)
+            return $"The wished {HeightSpeech.Mm(cut)} was due on {TurfSpeech.Day(past)}; it {(on is null ? "cannot be counted on within a year" : $"is reached by about {on}")}.";
+        if (wish.ByDate is { } by && outlook.CanMeetDate == false)
+        {
+            var chance = outlook.ByDateProbability is { } p ? $" ({StepSpeech.Chance(p)})" : "";
+            return $"The wished {HeightSpeech.Mm(cut)} cannot be counted on by {TurfSpeech.Day(by)}{chance} without cutting too much at once{(on is null ? ", nor within a year" : $"; it can be reached by about {on}")}.";
+        }
+        return $"The wished {HeightSpeech.Mm(cut)} {(on is null ? "cannot be counted on within a year" : $"is reached by about {on}")}, in steps of at most half a millimetre.";
     }
 
     /// <summary>That two more days a week would do for the wished date; null where they would not, or it is met as it is.</summary>

@@ -101,6 +101,31 @@ public sealed class TurfMannersTests
         Assert.True((double)next["shareRemoved"]!["mean"]! <= Third + Roundoff, next.ToJsonString());
     }
 
+    /// <summary>Cuts are told to a hundredth, steps down are half a millimetre: a height kept a little off a whole step must not be stuck there.</summary>
+    [Theory]
+    [InlineData(6)]
+    [InlineData(6.03)]
+    [InlineData(6.049)]
+    [InlineData(6.06)]
+    [InlineData(6.3)]
+    [InlineData(5.96)]
+    public void P34_from_any_height_kept_it_comes_down_to_the_wish_in_growing_weather(double kept)
+    {
+        var pipe = Begun("green",
+        [
+            """{"kind":"wish","area":"green","cutMm":5,"weekdays":["mon","wed","fri"],"at":"2026-05-01T08:00:00Z"}""",
+            .. Weather("green", "2026-04-20", 60, 9, 19, 3),
+            .. new[] { 1, 4, 6, 8, 11, 13, 15 }.Select(d => string.Create(CultureInfo.InvariantCulture, $$"""{"kind":"mow","area":"green","hours":0.4,"cutMm":{{kept}},"at":"2026-05-{{d:00}}T10:00:00Z"}""")),
+            """{"kind":"canopy","area":"green","when":"before","how":"prism","mm":[7.0,7.1,7.0,7.2,7.1],"at":"2026-05-18T08:00:00Z"}""",
+        ]);
+        var plan = Ask(pipe, "green", "2026-05-18", 28);
+        var cuts = Mown(plan).Select(Cut).ToList();
+        Assert.True(cuts.Min() < 5.2, string.Join(' ', cuts));
+        // Half a millimetre, as exactly as a hand sets it.
+        Assert.All(cuts.Zip(cuts.Skip(1)), c => Assert.True(c.First - c.Second < 0.56, string.Join(' ', cuts)));
+        Assert.NotNull(plan["wish"]!["reached"]);
+    }
+
     [Fact]
     public void P37_no_weather_is_no_forecast()
     {
