@@ -8,6 +8,9 @@ internal sealed record GreenSeason
     /// <summary>How often the turf is read on a free day.</summary>
     internal static double ReadBefore { get; set; } = 0.35;
 
+    /// <summary>A height is reached where a keeper would not set the mower anew for the rest of the way.</summary>
+    private const double ReachedMm = 0.1;
+
     private const double ReadAfter = 0.3, ReadBox = 0.4, Looked = 0.3, SpotSd = 0.3, SpreadOfFive = SpotSd / 2.2360679775;
 
     public double Cost { get; private set; }
@@ -121,7 +124,7 @@ internal sealed record GreenSeason
                 if (scalped) season.Scalps++;
                 season.ShareCost += hard;
                 season.Cost += losses.Mowing + hard + (scalped ? losses.Scalp : 0);
-                if (green.StepsDown && t >= GreenWish.ToldOn && season.Late is null && set + Math.Min(0, green.CutOffMm) <= wish.Mm(t) + 0.05) season.Late = t - GreenWish.DueOn;
+                if (green.StepsDown && t >= GreenWish.ToldOn && season.Late is null && set + Math.Min(0, green.CutOffMm) <= wish.Mm(t) + ReachedMm) season.Late = t - GreenWish.DueOn;
             }
             var (low, high) = wish.Band(t);
             var stands = world.CanopyMm;
