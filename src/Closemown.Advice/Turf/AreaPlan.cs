@@ -117,6 +117,7 @@ public sealed record AreaPlan(AreaToday Today, MowingPlan Plan)
             NoHeightChangeDays = wish.NoHeightChangeDays,
             MowingsSinceLowering = SinceLowering(ledger.Track),
             NoLoweringDays = NoLoweringDays(ledger, today),
+            GrowingOn = GrowingMonths.On(today.Days, today.Date, n),
         };
         return MowingPlanner.Plan(problem);
     }

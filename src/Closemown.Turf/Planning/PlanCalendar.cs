@@ -6,6 +6,7 @@ internal sealed class PlanCalendar
     private const int Week = 7;
     private readonly double[] aheadMm;
     private readonly int noLoweringDays;
+    private readonly IReadOnlyList<bool> growingOn;
 
     public PlanCalendar(PlanProblem p)
     {
@@ -14,7 +15,7 @@ internal sealed class PlanCalendar
         CanChange = new bool[Solved];
         Minutes = new double[Solved];
         ToFixture = new int[Solved];
-        (aheadMm, noLoweringDays) = (Ahead(p.Traces, Solved), p.NoLoweringDays);
+        (aheadMm, noLoweringDays, growingOn) = (Ahead(p.Traces, Solved), p.NoLoweringDays, p.GrowingOn);
         for (var t = 0; t < Solved; t++)
         {
             Minutes[t] = Repeated(p.FreeMinutes, t, double.PositiveInfinity);
@@ -47,7 +48,8 @@ internal sealed class PlanCalendar
     public double AheadMm(int t) => aheadMm[t];
 
     /// <summary>Whether it grows enough there for a height that the turf is not used to.</summary>
-    public bool GrowsAhead(int t, double usedMm) => aheadMm[t] >= PlanLimits.LowerAheadShare * usedMm;
+    public bool GrowsAhead(int t, double usedMm) =>
+        (growingOn.Count == 0 || growingOn[Math.Min(t, growingOn.Count - 1)]) && aheadMm[t] >= PlanLimits.LowerAheadShare * usedMm;
 
     /// <summary>Whether a height may be lowered that day as far as days go: it grows enough ahead, and no work lies in the turf.</summary>
     public bool MayLower(int t, double usedMm) => t >= noLoweringDays && GrowsAhead(t, usedMm);
