@@ -20,7 +20,7 @@ public sealed record CutReading(string What, int Spots, int Mowings, double SdAf
     {
         ArgumentNullException.ThrowIfNull(belief);
         var spot = HeightDefaults.CanopySdMm[how];
-        Term[] sink = belief.Track.SinkTerms(area, wet, null);
+        Term[] sink = belief.Track.SinkOn(area, wet, null);
         Term[] bench = [Term.State(0, HeightLayout.Left, 0.5), Term.State(0, HeightLayout.Right, 0.5)];
         double VarianceOf(params Term[] terms) => belief.Last.Predict(terms).Variance;
         double ofSink = VarianceOf(sink), ofBench = VarianceOf(bench), both = (VarianceOf([.. bench, .. sink]) - ofSink - ofBench) / 2;

@@ -100,14 +100,15 @@ public sealed class HeightBelief
     /// <param name="area">The area; null for the one last mown.</param>
     /// <param name="wet">Whether it is wet.</param>
     /// <param name="soft">Whether it is soft; null as last looked.</param>
-    public HeightEstimate SinkMm(string? area = null, bool wet = false, bool? soft = null) => Predict(Track.SinkTerms(area, wet, soft));
+    public HeightEstimate SinkMm(string? area = null, bool wet = false, bool? soft = null) => Predict(Track.SinkOn(area, wet, soft));
 
     /// <summary>Height expected to be cut at the next mowing as the unit stands, mm, that day's grain included.</summary>
-    public HeightEstimate CutMm(string? area = null, bool wet = false, bool? soft = null) => WithGrain(Predict(NoGrain(Track.CutTerms(area, wet, soft))));
+    public HeightEstimate CutMm(string? area = null, bool wet = false, bool? soft = null) =>
+        WithGrain(Predict(NoGrain(Track.CutOn(area, wet, soft))));
 
     /// <summary>The same under the place where a side (0 left, 1 right) is read, mm.</summary>
     public HeightEstimate CutSideMm(int side, string? area = null, bool wet = false, bool? soft = null) =>
-        WithGrain(Predict([Term.State(0, side, 1), .. HeightTrack.Less(Track.SinkTerms(area, wet, soft))]));
+        WithGrain(Predict([Term.State(0, side, 1), .. CutTerms.Less(Track.SinkOn(area, wet, soft))]));
 
     /// <summary>Height expected to be cut with the gauge at a bench height, mm.</summary>
     public HeightEstimate CutAtMm(double benchMm, string? area = null, bool wet = false, bool? soft = null)
@@ -128,7 +129,7 @@ public sealed class HeightBelief
     {
         if (Track.Unit.LipMm is not { } lip) return null;
         var side = BenchMm(0).Mean <= BenchMm(1).Mean ? HeightLayout.Left : HeightLayout.Right;
-        var room = Predict([Term.State(0, side, 1), .. HeightTrack.Less(Track.SinkTerms(area, wet, null))]);
+        var room = Predict([Term.State(0, side, 1), .. CutTerms.Less(Track.SinkOn(area, wet, null))]);
         return room with { Mean = room.Mean - lip };
     }
 
@@ -143,7 +144,7 @@ public sealed class HeightBelief
     /// <summary>What the height cut rests on, the most uncertain first.</summary>
     public IReadOnlyList<CutDriver> CutDrivers(string? area = null, bool wet = false, bool? soft = null)
     {
-        var terms = NoGrain(Track.CutTerms(area, wet, soft));
+        var terms = NoGrain(Track.CutOn(area, wet, soft));
         var grain = HeightDefaults.GrainMm * HeightDefaults.GrainMm;
         var total = Last.Predict(terms).Variance + grain;
         var parts = terms.GroupBy(Name).Select(g => Driver(g.Key, [.. g])).Append(new("grain", 0, grain / total));

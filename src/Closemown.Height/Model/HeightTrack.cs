@@ -19,8 +19,7 @@ public sealed class HeightTrack
     private const int UnreadMowings = 4;
 
     private readonly ChainModel chain = new(HeightLayout.StateNames, HeightLayout.ConstantNames);
-    private readonly List<(int Factor, double SdMm, int Hand)> gaugeFactors = [];
-    private readonly Dictionary<int, double> overridden = [];
+    private readonly GaugeSpreads spreads = new();
     private readonly List<Entry> study = [];
     private readonly MowingMemory mowings = new();
     private readonly ScrewMoves moves = new();
@@ -105,7 +104,7 @@ public sealed class HeightTrack
 
     /// <summary>Sink by the running belief, dry, mm.</summary>
     /// <param name="area">The area; null for the one last mown.</param>
-    public HeightEstimate SinkNowMm(string? area) => HeightEstimate.Of(running.Current.Predict(SinkTerms(area, false, null)));
+    public HeightEstimate SinkNowMm(string? area) => HeightEstimate.Of(running.Current.Predict(SinkOn(area, false, null)));
 
     /// <summary>All entries of one unit, and what is read on the turf it mows, as a track.</summary>
     /// <param name="name">The unit.</param>
@@ -172,53 +171,24 @@ public sealed class HeightTrack
         var wet = mowings.Wet(area, mow.At);
         if (mow.Number("benchMm") is { } bench)
         {
-            var sink = HeightEstimate.Of(belief.Predict(SinkTerms(area, wet, null)));
+            var sink = HeightEstimate.Of(belief.Predict(SinkOn(area, wet, null)));
             return new(bench - sink.Mean, Math.Sqrt((sink.Sd * sink.Sd) + (HeightDefaults.ToldBenchSdMm * HeightDefaults.ToldBenchSdMm)));
         }
-        return Readings > 0 || told ? HeightEstimate.Of(belief.Predict(CutTerms(area, wet, null))) : null;
+        return Readings > 0 || told ? HeightEstimate.Of(belief.Predict(CutOn(area, wet, null))) : null;
     }
 
     /// <summary>Terms of the height cut on an area, as a sum of the present state and the constants.</summary>
-    internal Term[] CutTerms(string? area, bool wet, bool? soft, int? grooved = null) =>
-    [
-        Term.State(0, HeightLayout.Left, 0.5), Term.State(0, HeightLayout.Right, 0.5), Term.State(0, HeightLayout.Grain, 1),
-        .. Less(SinkTerms(area, wet, soft, grooved)),
-    ];
+    internal Term[] CutOn(string? area, bool wet, bool? soft, int? grooved = null) => CutTerms.Cut(SinkOn(area, wet, soft, grooved));
 
-    /// <summary>The same terms taken away.</summary>
-    internal static IEnumerable<Term> Less(Term[] terms) => terms.Select(t => t.IsConstant ? Term.Constant(t.Index, -t.Weight) : Term.State(0, t.Index, -t.Weight));
-
-    /// <summary>Terms of what the gauge reads more than is cut, the grain apart: gauge zero and sink.</summary>
-    internal Term[] SinkTerms(string? area, bool wet, bool? soft, int? grooved = null)
+    /// <summary>Terms of what the gauge reads more than is cut there, the grain apart.</summary>
+    internal Term[] SinkOn(string? area, bool wet, bool? soft, int? grooved = null)
     {
-        var terms = new List<Term> { Term.State(0, HeightLayout.Season, 1), Term.Constant(HeightLayout.Zero, 1), Term.Constant(HeightLayout.Sink + mowings.Slot(area ?? mowings.LastArea), 1) };
-        if (wet) terms.Add(Term.Constant(HeightLayout.SinkWet, 1));
-        if ((soft ?? mowings.Soft(area ?? mowings.LastArea)) is { } s) terms.Add(Term.Constant(HeightLayout.SinkSoft, s ? 0.5 : -0.5));
-        if ((grooved ?? (Unit.Grooved ? 1 : 0)) == 1) terms.Add(Term.Constant(HeightLayout.SinkGrooved, 1));
-        return [.. terms];
+        var on = area ?? mowings.LastArea;
+        return CutTerms.Sink(mowings.Slot(on), wet, soft ?? mowings.Soft(on), (grooved ?? (Unit.Grooved ? 1 : 0)) == 1);
     }
 
     /// <summary>The scatters of the main person that are still open, each with its weight.</summary>
-    internal List<(double Weight, Dictionary<int, double> SpreadOf)> WaysToRead()
-    {
-        const double Least = 0.05;
-        var weights = running.Weights(running.Main);
-        var kept = Enumerable.Range(0, weights.Length).Where(g => weights[g] >= Least * weights.Max()).ToList();
-        var sum = kept.Sum(g => weights[g]);
-        return [.. kept.OrderByDescending(g => weights[g]).Select(g => (weights[g] / sum, Spread(g)))];
-
-        Dictionary<int, double> Spread(int g)
-        {
-            var best = running.BestFactors;
-            best[running.Main] = running.Factor(g);
-            var spread = new Dictionary<int, double>(overridden);
-            foreach (var (factor, sd, hand) in gaugeFactors)
-            {
-                if (best[hand] != 1) spread.TryAdd(factor, sd * best[hand]);
-            }
-            return spread;
-        }
-    }
+    internal List<(double Weight, Dictionary<int, double> SpreadOf)> WaysToRead() => spreads.Ways(running);
 
     /// <summary>A copy of the running belief to look ahead with.</summary>
     internal ForwardPass Ahead() => new(running.Current);
@@ -295,17 +265,18 @@ public sealed class HeightTrack
         var opens = doubt is null && odd.Count > 0;
         var moveFactor = chain.FactorCount;
         if (opens) Move(new HeightStep());                // a place to lay a move to that nobody entered
-        var first = gaugeFactors.Count;
         var before = opens ? running.Copy() : null;
+        var oddFactors = new List<int>();
         foreach (var r in reads)
         {
-            gaugeFactors.Add((r.AddTo(chain, step), r.Sd, r.Hand));
+            var factor = r.AddTo(chain, step);
+            spreads.Add(factor, r.Sd, r.Hand);
+            if (odd.Contains(r.Station)) oddFactors.Add(factor);
             running.Observe(r);
         }
         if (opens)
         {
-            var factors = reads.Select((r, i) => (r.Station, gaugeFactors[first + i].Factor)).Where(f => odd.Contains(f.Station)).ToList();
-            doubt = new GaugeDoubt(before!, reads, odd, moveFactor, [.. factors.Select(f => f.Factor)]);
+            doubt = new GaugeDoubt(before!, reads, odd, moveFactor, [.. oddFactors]);
             return;
         }
         if (doubt is null) return;
@@ -314,7 +285,7 @@ public sealed class HeightTrack
         if (doubt.Taken is { } taken)
         {
             running = taken.Belief;
-            foreach (var (factor, sd) in taken.Spread) overridden[factor] = sd;
+            foreach (var (factor, sd) in taken.Spread) spreads.Settle(factor, sd);
         }
         doubt = null;
     }
@@ -376,7 +347,7 @@ public sealed class HeightTrack
     {
         if (e.Word("when") != "after" || mowings.MownFor(e) is not { } mowing) return null;
         if (mowing.FirstReading) Move(Later(HeightSteps.NewMowing()));
-        var cut = CutTerms(mowing.Area, mowing.Wet, mowing.Soft);
+        var cut = CutOn(mowing.Area, mowing.Wet, mowing.Soft);
         var reads = SpotHeights.Of(e).Select(r => new HeightReading(cut, r.LowMm, r.HighMm, r.SdMm, -1, -1)).ToList();
         if (reads.Count == 0) return null;
         cutRead = true;
