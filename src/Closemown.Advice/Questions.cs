@@ -158,7 +158,8 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
     private JsonObject? TurfOf(JsonElement question, DateTimeOffset now, out EntryFault? fault)
     {
         if (OneArea(question, out fault) is not { } area || !QuestionDate.Read(question, "date", now, out var date, out fault)) return null;
-        return new JsonObject { ["ok"] = true, ["turf"] = TurfAnswer.Of(AreaToday.Of(desk, area, TurfTime.On(desk, area, date, now), now), phrasing) };
+        var today = AreaToday.Of(desk, area, TurfTime.On(desk, area, date, now), now);
+        return new JsonObject { ["ok"] = true, ["turf"] = TurfAnswer.Of(today, phrasing) };
     }
 
     private JsonObject? PlanOf(JsonElement question, DateTimeOffset now, out EntryFault? fault)

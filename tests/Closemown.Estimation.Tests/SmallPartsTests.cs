@@ -13,7 +13,8 @@ public sealed class SmallPartsTests
         Assert.Equal([(50, 5, 1), (75, 5, 3), (90, 5, 4)], count.Rows);
     }
 
-    /// <summary>SplitMix64 from 1234567, its first four numbers as published with the generator's code (Vigna, from memory); xoshiro256** of Blackman &amp; Vigna 2021 by its formula.</summary>
+    /// <summary>SplitMix64 from 1234567, its first four numbers as published with the generator's code (Vigna, from memory).</summary>
+    /// <remarks>xoshiro256** of Blackman &amp; Vigna 2021 by its formula.</remarks>
     [Fact]
     public void Seeded_normals_are_those_of_the_published_generator()
     {
@@ -33,7 +34,7 @@ public sealed class SmallPartsTests
         }
     }
 
-    /// <summary>Two readings of one place whose lower limit is the same and whose upper is not are two, not one read twice: against a sum over a grid.</summary>
+    /// <summary>Two readings of one place that share the lower limit only are two, not one read twice: against a sum over a grid.</summary>
     [Fact]
     public void Readings_that_share_one_limit_only_are_told_apart()
     {

@@ -58,7 +58,7 @@ internal sealed class ClosemownGreen : IGreenStrategy, ISays
         // Where too little is known the answer is to read first.
         var unknown = !d.KeepOff && !(bool)turf["canopyKnown"]!;
         if ((d.CanopyMm ?? (unknown ? d.Read() : null)) is { } mm)
-            Write(d.Number, ReadHour, $"\"kind\":\"canopy\",\"area\":\"green\",\"when\":\"before\",\"how\":\"prism\",\"mm\":[{string.Join(',', Enumerable.Repeat(N(mm), 5))}],\"stepMm\":0.05");
+            Write(d.Number, ReadHour, FiveSpots("before", mm));
         var look = (d.StressSeen is { } s ? $",\"colour\":\"{Colours[s]}\"" : "") + (d.Wilting ? ",\"footprints\":true" : "") + (d.KeepOff ? ",\"frost\":true" : "");
         if (look.Length > 0) Write(d.Number, LookedHour, $"\"kind\":\"look\",\"area\":\"green\"{look}");
         if (d.KeepOff) return Decision.None;
@@ -105,12 +105,16 @@ internal sealed class ClosemownGreen : IGreenStrategy, ISays
         if (d.MownYesterday is { } m)
         {
             Write(d.Number - 1, MownHour, $"\"kind\":\"mow\",\"area\":\"green\",\"unit\":\"unit\",\"hours\":0.5,\"cutMm\":{N(m.SetMm)},\"confirmed\":[\"cutMm\"]");
-            if (m.AfterMm is { } after) Write(d.Number - 1, AfterHour, $"\"kind\":\"canopy\",\"area\":\"green\",\"when\":\"after\",\"how\":\"prism\",\"mm\":[{string.Join(',', Enumerable.Repeat(N(after), 5))}],\"stepMm\":0.05");
+            if (m.AfterMm is { } after) Write(d.Number - 1, AfterHour, FiveSpots("after", after));
             if (m.LitresM2 * 200 is > 0.05 and var litres) Write(d.Number - 1, BoxHour, $"\"kind\":\"clippings\",\"area\":\"green\",\"litres\":{N(litres)}");
             if (d.ScalpSeen) Write(d.Number - 1, ScalpHour, "\"kind\":\"look\",\"area\":\"green\",\"scalpPct\":3");
         }
         if (d.WateredMm > 0) Write(d.Number - 1, 18, $"\"kind\":\"water\",\"area\":\"green\",\"mm\":{N(d.WateredMm)}");
     }
+
+    private static string FiveSpots(string when, double mm) =>
+        $"\"kind\":\"canopy\",\"area\":\"green\",\"when\":\"{when}\",\"how\":\"prism\",\"stepMm\":0.05,"
+        + $"\"mm\":[{string.Join(',', Enumerable.Repeat(N(mm), 5))}]";
 
     /// <summary>A station's values are taken as they are: nobody asks again whether a forecast of 43 °C was meant.</summary>
     private static string Weather(DateOnly date, SkyDay w, bool forecast)

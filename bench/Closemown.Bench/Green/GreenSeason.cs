@@ -124,7 +124,8 @@ internal sealed record GreenSeason
                 if (scalped) season.Scalps++;
                 season.ShareCost += hard;
                 season.Cost += losses.Mowing + hard + (scalped ? losses.Scalp : 0);
-                if (green.StepsDown && t >= GreenWish.ToldOn && season.Late is null && set + Math.Min(0, green.CutOffMm) <= wish.Mm(t) + ReachedMm) season.Late = t - GreenWish.DueOn;
+                var reached = set + Math.Min(0, green.CutOffMm) <= wish.Mm(t) + ReachedMm;
+                if (green.StepsDown && t >= GreenWish.ToldOn && season.Late is null && reached) season.Late = t - GreenWish.DueOn;
             }
             var (low, high) = wish.Band(t);
             var stands = world.CanopyMm;

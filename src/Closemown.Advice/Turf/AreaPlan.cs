@@ -1,3 +1,4 @@
+using Closemown.Entries;
 using Closemown.Turf;
 
 namespace Closemown.Advice;
@@ -10,7 +11,10 @@ public sealed record AreaPlan(AreaToday Today, MowingPlan Plan)
     /// <summary>The height that the turf is used to, mm; null where nothing is known.</summary>
     public double? UsedMm => Today.HeightKnown ? Used(Today.Ledger, Today).Mm : null;
 
-    /// <summary>The day by which the wished height is reached with 80 in 100; null where no year is enough: past that the pace may go on or not, and no date is told.</summary>
+    /// <summary>
+    /// The day by which the wished height is reached with 80 in 100; null where no year is enough: past that the pace may go on or not, and
+    /// no date is told.
+    /// </summary>
     public DateOnly? Reached => Plan.Wish is { Extrapolated: false } wish ? wish.Earliest : null;
 
     /// <summary>All days that were planned, shown or not.</summary>
@@ -48,7 +52,9 @@ public sealed record AreaPlan(AreaToday Today, MowingPlan Plan)
         // A wish that takes longer is followed until it is reached, for a year at most.
         var year = today.Ledger.Wish.CutMm is not null && plan.Wish is { Earliest: null } or { Extrapolated: true };
         if (year) plan = Make(desk, today, PlanLimits.MostDays, now, asked);
-        return new(today, plan) { WithMoreDays = plan.Wish.CanMeetDate == false && asked.IsNone ? MoreDays.Of(today, plan.Wish.Earliest, wish => Make(desk, today, year ? PlanLimits.MostDays : MostShown, now, asked, wish)) : null };
+        if (plan.Wish.CanMeetDate != false || !asked.IsNone) return new(today, plan);
+        MowingPlan With(TurfWish wish) => Make(desk, today, year ? PlanLimits.MostDays : MostShown, now, asked, wish);
+        return new(today, plan) { WithMoreDays = MoreDays.Of(today, plan.Wish.Earliest, With) };
     }
 
     /// <summary>Its first days; what follows from the whole (when the wish is reached, what it costs) stays.</summary>
@@ -122,15 +128,18 @@ public sealed record AreaPlan(AreaToday Today, MowingPlan Plan)
         return MowingPlanner.Plan(problem);
     }
 
-    /// <summary>What the turf is used to, with what it has said of the cuts since. Never mown in the book: a height read after mowing, else the lowest that stood there lately.</summary>
+    /// <summary>What the turf is used to, with what it has said of the cuts since.</summary>
+    /// <remarks>Never mown in the book: a height read after mowing, else the lowest that stood there lately.</remarks>
     private static UsedHeight Used(AreaLedger ledger, AreaToday today)
     {
         var offset = ledger.Belief.CutOffsetMm.Mean;
         var mown = ledger.Track.Cuts.Where(c => c.Mowing.At <= today.At).Select(c => (ledger.Track.Area.LocalDate(c.Mowing.At), c.CutMm + offset));
         if (UsedHeight.Of(mown, today.CanopyMm.Mean, today.Date) is { } told) return told;
         var after = ledger.Heard.LastOrDefault(e => e.Is("canopy") && e.At <= today.At && e.Word("when") == "after");
-        var read = after is not null ? [after] : ledger.Heard.Where(e => e.Is("canopy") && e.At <= today.At && (today.At - e.At).TotalDays <= PlanLimits.UsedDays);
-        return new(read.Select(e => e.Numbers("mm")).Where(mm => mm is { Count: > 0 }).Select(mm => mm!.Average()).Append(today.CanopyMm.Mean).Min(), null);
+        bool Lately(Entry e) => e.Is("canopy") && e.At <= today.At && (today.At - e.At).TotalDays <= PlanLimits.UsedDays;
+        var heard = after is not null ? [after] : ledger.Heard.Where(Lately);
+        var read = heard.Select(e => e.Numbers("mm")).Where(mm => mm is { Count: > 0 });
+        return new(read.Select(mm => mm!.Average()).Append(today.CanopyMm.Mean).Min(), null);
     }
 
     /// <summary>Minutes of a usual mowing here: the middle of the last ones.</summary>

@@ -10,7 +10,8 @@ public sealed class AreaToday
     private const int FeedDays = 30, MorningHour = 9;
     private const double LeastEvenness = 0.3;
 
-    private AreaToday(AreaLedger ledger, DateTimeOffset at, TurfDays days) => (Ledger, At, Date, Days) = (ledger, at, ledger.Track.Area.LocalDate(at), days);
+    private AreaToday(AreaLedger ledger, DateTimeOffset at, TurfDays days) =>
+        (Ledger, At, Date, Days) = (ledger, at, ledger.Track.Area.LocalDate(at), days);
 
     internal AreaLedger Ledger { get; }
 
@@ -98,7 +99,8 @@ public sealed class AreaToday
         var place = ledger.Track.Area;
         var (date, asked) = (place.LocalDate(at), place.LocalDate(now ?? at));
         var habit = WaterHabit.Of(place, ledger.Heard.Where(e => e.At <= at), date < asked ? date : asked);
-        var (belief, days) = (ledger.Belief, habit is not null && !dry && date > asked ? ledger.Track.Days.WateredOn(habit, asked) : ledger.Track.Days);
+        var (belief, days) = (ledger.Belief, ledger.Track.Days);
+        if (habit is not null && !dry && date > asked) days = days.WateredOn(habit, asked);
         var state = belief.At(at, days);
         var day = days.On(date);
         var canopy = Of(belief.StandsMm(at, state));

@@ -21,13 +21,16 @@ public static class PlanAnswer
             ["plan"] = new JsonArray([.. (plan.Today.HeightKnown ? plan.Plan.Days : []).Select(d => (JsonNode)Day(plan, d, unit, height, phrasing))]),
             ["area"] = plan.Today.Ledger.Name,
             ["wish"] = Wish(plan),
-            ["waters"] = plan.Today.Waters is { } habit ? new JsonObject { ["everyDays"] = Math.Round(habit.EveryDays, 1), ["mm"] = Math.Round(habit.Mm, 1) } : null,
+            ["waters"] = Waters(plan),
             ["says"] = new JsonArray([.. PlanSpeech.Summary(plan).Select(s => (JsonNode)phrasing.Say(s))]),
             ["before"] = new JsonArray([.. PlanSpeech.StandOnIt.Select(s => (JsonNode)s)]),
             ["notes"] = new JsonArray([.. PlanNotes.Of(plan, desk, unit).Select(n => (JsonNode)new JsonObject { ["date"] = n.Date is { } d ? TurfAnswer.Date(d) : null, ["say"] = phrasing.Say(n.Say) })]),
             ["rules"] = new JsonArray([.. PlanSpeech.Rules.Select(r => (JsonNode)new JsonObject { ["id"] = r.Id, ["rule"] = r.Text, ["source"] = r.Source })]),
         };
     }
+
+    private static JsonObject? Waters(AreaPlan plan) => plan.Today.Waters is not { } habit ? null
+        : new() { ["everyDays"] = Math.Round(habit.EveryDays, 1), ["mm"] = Math.Round(habit.Mm, 1) };
 
     private static JsonObject Wish(AreaPlan plan)
     {

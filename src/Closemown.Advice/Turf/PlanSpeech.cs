@@ -67,7 +67,9 @@ public static class PlanSpeech
             _ => "",
         };
         if (d.Mow || d.WhyHeight.Reason is HeightReason.HeldWilting or HeightReason.HeldStressed or HeightReason.HeldFixture or HeightReason.RaisedForStress) why += height;
-        if (d.AskFirst) why += $" Waiting costs more, so it is for you to say yes{Phrasing.Typed($": closemown plan --over-third {TurfAnswer.Date(d.Date)}")}.";
+        if (d.AskFirst)
+            why += " Waiting costs more, so it is for you to say yes"
+                + $"{Phrasing.Typed($": closemown plan --over-third {TurfAnswer.Date(d.Date)}")}.";
         return why;
     }
 
@@ -80,7 +82,8 @@ public static class PlanSpeech
 
     /// <summary>How turf too tall for one mowing comes down. Common practice, no source.</summary>
     private static string ByThirds(PlanDay d) =>
-        $"Too tall for one mowing: take a third at most, at about {HeightSpeech.Near(d.CutMm)} or as high as a mower goes, and come down by thirds, some days between{Phrasing.Typed(" (closemown step-down)")}.";
+        $"Too tall for one mowing: take a third at most, at about {HeightSpeech.Near(d.CutMm)} or as high as a mower goes, "
+        + $"and come down by thirds, some days between{Phrasing.Typed(" (closemown step-down)")}.";
 
     /// <summary>That the standing height is to be read first; null where it is known well enough.</summary>
     public static string? ReadFirst(AreaPlan plan)
@@ -146,19 +149,27 @@ public static class PlanSpeech
         var (wish, outlook) = (plan.Today.Ledger.Wish, plan.Plan.Wish);
         if (!plan.Today.HeightKnown || wish.CutMm is not { } cut || plan.UsedMm is not { } used || used <= cut + AtWishMm) return null;
         var on = plan.Reached is { } day ? TurfSpeech.Day(day) : null;
+        var wished = $"The wished {HeightSpeech.Mm(cut)}";
+        var soon = on is null ? "cannot be counted on within a year" : $"is reached by about {on}";
         if (wish.ByDate is { } past && past < plan.Today.Date)
-            return $"The wished {HeightSpeech.Mm(cut)} was due on {TurfSpeech.Day(past)}; it {(on is null ? "cannot be counted on within a year" : $"is reached by about {on}")}.";
+            return $"{wished} was due on {TurfSpeech.Day(past)}; it {soon}.";
         if (wish.ByDate is { } by && outlook.CanMeetDate == false)
         {
             var chance = outlook.ByDateProbability is { } p ? $" ({StepSpeech.Chance(p)})" : "";
-            return $"The wished {HeightSpeech.Mm(cut)} cannot be counted on by {TurfSpeech.Day(by)}{chance} without cutting too much at once{(on is null ? ", nor within a year" : $"; it can be reached by about {on}")}.";
+            var then = on is null ? ", nor within a year" : $"; it can be reached by about {on}";
+            return $"{wished} cannot be counted on by {TurfSpeech.Day(by)}{chance} without cutting too much at once{then}.";
         }
-        return $"The wished {HeightSpeech.Mm(cut)} {(on is null ? "cannot be counted on within a year" : $"is reached by about {on}")}, in steps of at most half a millimetre.";
+        return $"{wished} {soon}, in steps of at most half a millimetre.";
     }
 
     /// <summary>That two more days a week would do for the wished date; null where they would not, or it is met as it is.</summary>
-    private static string? MoreDays(AreaPlan plan) => plan.WithMoreDays is not { } more ? null
-        : $"With two more free days a week ({more.Days[0].ToString()} and {more.Days[1].ToString()}) it would be reached by about {TurfSpeech.Day(more.Reached)}{Phrasing.Typed($": closemown add wish weekdays={string.Join(',', more.All.Select(d => d.ToString()[..3].ToLowerInvariant()))}")}.";
+    private static string? MoreDays(AreaPlan plan)
+    {
+        if (plan.WithMoreDays is not { } more) return null;
+        var all = string.Join(',', more.All.Select(d => d.ToString()[..3].ToLowerInvariant()));
+        return $"With two more free days a week ({more.Days[0].ToString()} and {more.Days[1].ToString()}) it would be reached by about "
+            + $"{TurfSpeech.Day(more.Reached)}{Phrasing.Typed($": closemown add wish weekdays={all}")}.";
+    }
 
     /// <summary>What work of late means for the coming mowings; null where none does. Common practice, no source.</summary>
     private static string? AfterWork(AreaPlan plan)

@@ -61,7 +61,9 @@ public static class TurfSpeech
     {
         ArgumentNullException.ThrowIfNull(t);
         return t.ForecastKnown ? null
-            : $"No forecast is in the book, so the coming days are taken as usual {(t.Ledger.Track.Days.Record.Count > 0 ? "here" : "for the latitude")}{Phrasing.Typed("; give tomorrow's with closemown add weather tomorrow 3..9 dry")}.";
+            : $"No forecast is in the book, so the coming days are taken as usual "
+                + $"{(t.Ledger.Track.Days.Record.Count > 0 ? "here" : "for the latitude")}"
+                + $"{Phrasing.Typed("; give tomorrow's with closemown add weather tomorrow 3..9 dry")}.";
     }
 
     /// <summary>How it is taken to be watered on; null where no habit shows.</summary>
@@ -69,7 +71,8 @@ public static class TurfSpeech
     {
         ArgumentNullException.ThrowIfNull(t);
         return t.Waters is not { } habit ? null
-            : $"It is taken to be watered on as lately, {Water(habit.Mm)} about every {(habit.EveryDays < 1.5 ? "day" : $"{N(habit.EveryDays)} days")}{Phrasing.Typed("; without: closemown plan --dry")}.";
+            : $"It is taken to be watered on as lately, {Water(habit.Mm)} about every "
+                + $"{(habit.EveryDays < 1.5 ? "day" : $"{N(habit.EveryDays)} days")}{Phrasing.Typed("; without: closemown plan --dry")}.";
     }
 
     /// <summary>Heat that is forecast, and what to do before it; null where none is. Common practice, no source.</summary>

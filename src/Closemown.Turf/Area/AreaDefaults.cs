@@ -37,12 +37,15 @@ public static class AreaDefaults
     public const double DayShareSd = 0.28;
 
     /// <summary>
-    /// What turf grows of that which the water balance says a dry soil withholds, as a share: mean and spread. The depth of the roots and what
-    /// the soil holds are rarely told, and who sees turf suffer waters it, entered or not.
+    /// What turf grows of that which the water balance says a dry soil withholds, as a share: mean and spread. The depth of the roots and
+    /// what the soil holds are rarely told, and who sees turf suffer waters it, entered or not.
     /// </summary>
     public const double DryShare = 0.4, DryShareSd = 0.35;
 
-    /// <summary>How far the water balance may be off besides on some days, same unit; and how far the form of growth may be off on any day, as a share of the full rate.</summary>
+    /// <summary>
+    /// How far the water balance may be off besides on some days, same unit; and how far the form of growth may be off on any day, as a
+    /// share of the full rate.
+    /// </summary>
     public const double DryDaysShareSd = 0.5, FormShareSd = 0.12;
 
     /// <summary>The same in the cold: a share of it where nothing grows, all of it from this growth potential on.</summary>
@@ -61,8 +64,9 @@ public static class AreaDefaults
     /// Where growth lies between the published bell (0) and one half as wide again (1), as a share of the full rate: mean and spread.
     /// </summary>
     /// <remarks>
-    /// The bell was made for monthly means. Leaves of ryegrass lengthen about in line with the warmth above some 3 °C up to 20 (growth chambers
-    /// of the 1970s, from memory): at 8 and 10 °C 0.3 and 0.4 of their best, where the bell has 0.09 and 0.19 and the wider one 0.35 and 0.48.
+    /// The bell was made for monthly means. Leaves of ryegrass lengthen about in line with the warmth above some 3 °C up to 20 (growth
+    /// chambers of the 1970s, from memory): at 8 and 10 °C 0.3 and 0.4 of their best, where the bell has 0.09 and 0.19 and the wider one
+    /// 0.35 and 0.48.
     /// Too low a start in the cold is made up for by a wrong rate, and the turf is found taller than was said.
     /// </remarks>
     public const double WideShare = 0.8, WideShareSd = 0.5;
@@ -109,6 +113,9 @@ public static class AreaDefaults
     /// <summary>Scatter of a look at the turf, on the same scale.</summary>
     public const double LookSd = 0.6;
 
-    /// <summary>The green base as a share of the height kept, and how well that is known: as a share again, which no look ends, and the same at any height, mm.</summary>
+    /// <summary>
+    /// The green base as a share of the height kept, and how well that is known: as a share again, which no look ends, and the same at any
+    /// height, mm.
+    /// </summary>
     public const double BaseShare = 0.55, BaseShareSd = 0.05, BaseSdMm = 0.5;
 }

@@ -233,7 +233,8 @@ public sealed class AreaTrack
         var passed = DayShares.Between(Area.LocalTime(from), Area.LocalTime(to));
         if (passed.Count == 0) return null;
         var over = belief.Mean[CanopyLayout.Canopy] - RateAtMm;
-        return CanopySteps.Grow([.. passed.Select(p => (turfDays.On(p.Date), p.Share))], Area.FullRateMm, Math.Max(0.1 * Area.FullRateMm, Constant(CanopyLayout.Rate)), over, Slows);
+        var rate = Math.Max(0.1 * Area.FullRateMm, Constant(CanopyLayout.Rate));
+        return CanopySteps.Grow([.. passed.Select(p => (turfDays.On(p.Date), p.Share))], Area.FullRateMm, rate, over, Slows);
 
         double Constant(int j) => belief.Mean[CanopyLayout.StateSize + j];
 
@@ -241,7 +242,8 @@ public sealed class AreaTrack
         double Slows(GrowthParts days)
         {
             var grown = ((Constant(CanopyLayout.Rate) + (Constant(CanopyLayout.Tall) * over) + belief.Mean[CanopyLayout.Spell]) * days.Growth)
-                + (Constant(CanopyLayout.Feed) * days.Fed) + (Constant(CanopyLayout.Wide) * days.Wide) + (Constant(CanopyLayout.Dry) * days.Dry);
+                + (Constant(CanopyLayout.Feed) * days.Fed)
+                + (Constant(CanopyLayout.Wide) * days.Wide) + (Constant(CanopyLayout.Dry) * days.Dry);
             var room = Math.Max(0, Area.CeilingMm - belief.Mean[CanopyLayout.Canopy]);
             return grown > room ? room / grown : 1;
         }

@@ -1,6 +1,6 @@
 namespace Closemown.Turf;
 
-/// <summary>Where each unknown of the canopy model stands: five states after each day that something was said, and seven constants.</summary>
+/// <summary>Where each unknown of the canopy model stands: five states after each day with an entry, seven constants.</summary>
 public static class CanopyLayout
 {
     /// <summary>What the turf stands at, mm.</summary>
@@ -43,5 +43,9 @@ public static class CanopyLayout
 
     public static IReadOnlyList<string> StateNames { get; } = ["canopy", "canopy before mowing", "cut offset", "growing spell", "stress"];
 
-    public static IReadOnlyList<string> ConstantNames { get; } = ["growth at its best", "response to nitrogen", "response to height", "growth beside the bell", "growth on dry soil", "leaf per clippings", "stress felt"];
+    public static IReadOnlyList<string> ConstantNames { get; } =
+    [
+        "growth at its best", "response to nitrogen", "response to height", "growth beside the bell", "growth on dry soil",
+        "leaf per clippings", "stress felt",
+    ];
 }

@@ -25,7 +25,8 @@ internal static class CanopyStart
 
         void State(int i, double mean, double sd) => chain.AddGaussian([Term.State(0, i, 1)], mean, sd);
         // Turf that grows fast at its best grows fast when it is cold, fed or dry too.
-        void Share(int i, double share, double sd) => chain.AddGaussian([Term.Constant(i, 1), Term.Constant(CanopyLayout.Rate, -share)], 0, full * sd);
+        void Share(int i, double share, double sd) =>
+            chain.AddGaussian([Term.Constant(i, 1), Term.Constant(CanopyLayout.Rate, -share)], 0, full * sd);
         void Constant(int i, double mean, double sd) => chain.AddGaussian([Term.Constant(i, 1)], mean, sd);
     }
 }

@@ -9,7 +9,9 @@ internal static class CanopySteps
     /// <param name="heldRateMm">The rate as now believed, mm a day: the scale of a day's noise.</param>
     /// <param name="heldCanopyMm">The canopy as now believed less the height the full rate is told for, mm.</param>
     /// <param name="slows">Given what the days would grow, mm a unit of each constant, the share of it that grows: less than 1 near the height of an unmown sward.</param>
-    public static CanopyStep Grow(IReadOnlyList<(TurfDay Day, double Share)> days, double fullMm, double heldRateMm, double heldCanopyMm, Func<GrowthParts, double> slows)
+    public static CanopyStep Grow(
+        IReadOnlyList<(TurfDay Day, double Share)> days, double fullMm, double heldRateMm, double heldCanopyMm,
+        Func<GrowthParts, double> slows)
     {
         double growth = 0, fed = 0, wide = 0, dry = 0, noise = 0, unread = 0, passed = 0, kept = 1, asked = 0;
         foreach (var (day, share) in days)

@@ -5,8 +5,9 @@ namespace Closemown.Turf;
 
 /// <summary>How high the turf is still green: a cut below it scalps, however little comes off.</summary>
 /// <remarks>
-/// The base follows the height that stood over some two weeks (<see cref="AreaDefaults.BaseShare"/> of it), down more slowly than up, as long leaves have to die first, and lies higher where the turf is puffy or soft; how much this area's differs is
-/// learned from the scalp looked at after mowings. The form and its numbers are assumptions, no source.
+/// The base follows the height that stood over some two weeks (<see cref="AreaDefaults.BaseShare"/> of it), down more slowly than up, as
+/// long leaves have to die first, and lies higher where the turf is puffy or soft; how much this area's differs is learned from the scalp
+/// looked at after mowings. The form and its numbers are assumptions, no source.
 /// </remarks>
 public sealed class GreenBase
 {
@@ -22,7 +23,8 @@ public sealed class GreenBase
     public int Looks { get; private set; }
 
     /// <summary>Mean and spread of the base now, mm; null before the first mowing.</summary>
-    public (double Mean, double Sd)? Mm => keptSince is null ? null : (Level + pass.Current.Mean[0], double.Hypot(Math.Sqrt(pass.Current.Covariance[0]), AreaDefaults.BaseShareSd * kept));
+    public (double Mean, double Sd)? Mm => keptSince is null ? null
+        : (Level + pass.Current.Mean[0], double.Hypot(Math.Sqrt(pass.Current.Covariance[0]), AreaDefaults.BaseShareSd * kept));
 
     private double Level => (AreaDefaults.BaseShare * kept) + (soft ? SoftMm : 0);
 

@@ -2,8 +2,9 @@ namespace Closemown.Turf;
 
 /// <summary>The months in which turf grows enough to be lowered: by what the season usually brings, not by a mild week.</summary>
 /// <remarks>
-/// A day lies in them where the usual warmth of five weeks later still leaves a tenth of the best growth, by the published potential. So nothing is lowered that would go into winter before it is used to it, and in a plain temperate
-/// year the last step down falls in early October. That nothing is lowered in months without growth: common practice, no source; five weeks and a tenth: assumptions.
+/// A day lies in them where the usual warmth of five weeks later still leaves a tenth of the best growth, by the published potential. So
+/// nothing is lowered that would go into winter before it is used to it, and in a plain temperate year the last step down falls in early
+/// October. That nothing is lowered in months without growth: common practice, no source; five weeks and a tenth: assumptions.
 /// </remarks>
 public static class GrowingMonths
 {
@@ -18,6 +19,8 @@ public static class GrowingMonths
     {
         ArgumentNullException.ThrowIfNull(days);
         ArgumentOutOfRangeException.ThrowIfNegative(count);
-        return [.. Enumerable.Range(0, count).Select(d => GrowthPotential.Of(Math.Clamp(days.Usual.On(first.AddDays(d + LaterDays)).MeanC, -60, 60), days.Area.Grass) >= LeastPotential)];
+        return [.. Enumerable.Range(LaterDays, count).Select(d => Usually(first.AddDays(d)) >= LeastPotential)];
+
+        double Usually(DateOnly date) => GrowthPotential.Of(Math.Clamp(days.Usual.On(date).MeanC, -60, 60), days.Area.Grass);
     }
 }

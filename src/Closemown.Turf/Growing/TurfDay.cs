@@ -18,7 +18,8 @@ namespace Closemown.Turf;
 /// <param name="Wilting">Whether the roots draw less than half of what is asked.</param>
 /// <param name="RegulatorCDays">Warmth since a growth regulator was given, °C·day; null where none is at work.</param>
 public sealed record TurfDay(
-    DateOnly Date, FilledDay Weather, double Potential, double Growth, double GrowthSd, double Wide, double Dry, double NitrogenGm2, double Et0Mm, double DepletionMm, double Ks, double DrainedMm,
+    DateOnly Date, FilledDay Weather, double Potential, double Growth, double GrowthSd, double Wide, double Dry, double NitrogenGm2,
+    double Et0Mm, double DepletionMm, double Ks, double DrainedMm,
     KeepOff KeepOff, StressSources Stress, bool Wilting, double? RegulatorCDays)
 {
     /// <summary>Frost of the night.</summary>

@@ -52,7 +52,7 @@ public sealed class TurfDays
     /// <summary>What is usual by day of the year.</summary>
     public Climatology Usual { get; }
 
-    /// <summary>The same days, in which it is watered on as lately after one of them; what is entered later changes nothing in them.</summary>
+    /// <summary>The same days, watered on as lately after one of them; what is entered later changes nothing in them.</summary>
     /// <param name="habit">How it is watered.</param>
     /// <param name="after">The last day that is as the record says.</param>
     public TurfDays WateredOn(WaterHabit habit, DateOnly after) => new(this, habit, after);

@@ -66,7 +66,9 @@ public struct TurfRun
         var form = AreaDefaults.FormShareSd * Math.Min(1, AreaDefaults.FormLeastShare + (potential / AreaDefaults.FormFullFrom));
         var spread = Math.Sqrt((unread * unread) + (dry * dry) + (form * form));
         var off = GroundState.Of(cold, day, water.DrainedMm);
-        var result = new TurfDay(date, day, potential, growth, spread, Wider(warmth, potential) * ks, LeafGrowth.MmPerDay(1, potential, 1, regulated) - growth, nitrogen, et0, depletion, ks, water.DrainedMm, off,
+        var wide = LeafGrowth.MmPerDay(1, Wider(warmth, potential), ks, regulated);
+        var withheld = LeafGrowth.MmPerDay(1, potential, 1, regulated) - growth;
+        var result = new TurfDay(date, day, potential, growth, spread, wide, withheld, nitrogen, et0, depletion, ks, water.DrainedMm, off,
             StressSources.Of(day, area.Grass, potential, ks), ks < WiltKs, regulated ? regulatorSum : null);
         nitrogen *= Math.Exp(-potential / AreaDefaults.FeedDays);
         return result;
@@ -82,7 +84,7 @@ public struct TurfRun
 
     private readonly GrowthRegulator Clock => area.Grass == TurfGrass.Warm ? GrowthRegulator.UltradwarfBermudagrass : GrowthRegulator.CreepingBentgrass;
 
-    /// <summary>What the wider bell gives more: nothing of it where leaves no longer lengthen, all of it some degrees above. Assumptions.</summary>
+    /// <summary>What the wider bell gives more: nothing where leaves no longer lengthen, all some degrees above. Assumptions.</summary>
     private readonly double Wider(double warmthC, double potential)
     {
         var (nothing, all) = area.Grass == TurfGrass.Cool ? (CoolNothingC, CoolAllC) : (WarmNothingC, WarmAllC);

@@ -55,7 +55,8 @@ internal sealed class PlanGrid
     /// <summary>Where a row of standing heights begins.</summary>
     public int Row(int level, int stress, int phase) => ((((phase * StressLevels) + stress) * Levels) + level) * Canopies;
 
-    /// <summary>Whether going from one level to another is a step down that the rule allows, as exactly as a hand sets it: a height kept a little off a level must not be stuck there.</summary>
+    /// <summary>Whether going from one level to another is a step down that the rule allows, as exactly as a hand sets it.</summary>
+    /// <remarks>A height kept a little off a level must not be stuck there.</remarks>
     public bool StepDown(int from, int to) => to < from && LevelsMm[from] - LevelsMm[to] <= PlanLimits.LowerMm + Same + Roundoff;
 
     /// <summary>Point and weight of the next one for a standing height; past the ends the last slope goes on.</summary>

@@ -31,7 +31,8 @@ internal sealed class PlanMoves(PlanProblem p, PlanSolver solved)
         var used = grid.LevelsMm[level];
         void Add(double cutMm, int to, int then)
         {
-            if (cutMm >= lowest - Roundoff && cutMm <= (1 - PlanLimits.LeastShare) * canopyMm && (change || Math.Abs(cutMm - setMm) <= Same)) into.Add(new(cutMm, to, then));
+            var takes = cutMm >= lowest - Roundoff && cutMm <= (1 - PlanLimits.LeastShare) * canopyMm;
+            if (takes && (change || Math.Abs(cutMm - setMm) <= Same)) into.Add(new(cutMm, to, then));
         }
         if (grid.Allowed[level]) Add(used, level, PlanPhase.AtUsed(phase));
         // Up for a third only, and no further: the way back is not to be drawn out by prices.

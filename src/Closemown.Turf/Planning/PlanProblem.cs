@@ -75,7 +75,8 @@ public sealed record PlanProblem
     /// <summary>Days from the first on which nothing is lowered, as the turf was sanded or opened lately.</summary>
     public int NoLoweringDays { get; init; }
 
-    /// <summary>Whether each day lies in the months of growth, so that the season allows a lower height: <see cref="GrowingMonths"/>. Past the end as on its last day; empty for always.</summary>
+    /// <summary>Whether each day lies in the months of growth, so that the season allows a lower height.</summary>
+    /// <remarks>From <see cref="GrowingMonths"/>. Past the end as on its last day; empty for always.</remarks>
     public IReadOnlyList<bool> GrowingOn { get; init; } = [];
 
     /// <summary>Mowings since the one that went lower last; null where none did.</summary>

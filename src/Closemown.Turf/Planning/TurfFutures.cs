@@ -14,7 +14,8 @@ public static class TurfFutures
     /// <param name="count">Futures, even.</param>
     /// <param name="waters">How it is watered on; null for not at all.</param>
     /// <param name="until">The days until then; null for those of the record.</param>
-    public static PlanTraces Of(AreaBelief belief, DateTimeOffset at, int days, int count, WaterHabit? waters = null, TurfDays? until = null)
+    public static PlanTraces Of(
+        AreaBelief belief, DateTimeOffset at, int days, int count, WaterHabit? waters = null, TurfDays? until = null)
     {
         ArgumentNullException.ThrowIfNull(belief);
         var (track, passed) = (belief.Track, until ?? belief.Track.Days);
@@ -33,7 +34,8 @@ public static class TurfFutures
             double Constant(int j) => x[CanopyLayout.StateSize + j];
             double canopy = Math.Clamp(x[CanopyLayout.Canopy], 0.5, track.Area.CeilingMm), spell = x[CanopyLayout.Spell];
             double rate = Math.Max(0.1 * full, Constant(CanopyLayout.Rate)), feed = Math.Max(0, Constant(CanopyLayout.Feed)), feels = Math.Max(0, Constant(CanopyLayout.Feels));
-            double tall = Constant(CanopyLayout.Tall) * (canopy - AreaTrack.RateAtMm), wide = Constant(CanopyLayout.Wide), dry = Constant(CanopyLayout.Dry);
+            double tall = Constant(CanopyLayout.Tall) * (canopy - AreaTrack.RateAtMm);
+            double wide = Constant(CanopyLayout.Wide), dry = Constant(CanopyLayout.Dry);
             // Dry soil and the form of growth are misjudged alike for days on end.
             var form = rate * noise.Next();
             var run = passed.RunAfter(first);

@@ -7,7 +7,8 @@ namespace Closemown.Web;
 /// <summary>The words in which a visitor is answered.</summary>
 internal static class VisitorWords
 {
-    /// <summary>The visitor's words and units, and no command to type; a step of the adjuster by what the unit calls it, where all units that are meant call it the same.</summary>
+    /// <summary>The visitor's words and units, and no command to type.</summary>
+    /// <remarks>A step of the adjuster by what the unit calls it, where all units that are meant call it the same.</remarks>
     public static Phrasing Of(Desk desk, string question, WritingStyle style)
     {
         var named = JsonNode.Parse(question)?["unit"] is JsonValue v && v.TryGetValue<string>(out var unit) ? unit : null;

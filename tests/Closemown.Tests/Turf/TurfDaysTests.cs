@@ -23,17 +23,36 @@ public sealed class TurfDaysTests
     [Fact]
     public void Watered_on_by_habit_the_coming_days_are_watered_where_no_rain_takes_its_place_and_the_past_stays()
     {
-        var book = new AreaBook().Weather(-50, 0, 10, 20, 4).Weather(1, 8, 14, 28, 0).Weather(9, 9, 14, 28, 10).Weather(10, 14, 14, 28, 0).Add(0, 8, "\"kind\":\"water\",\"mm\":9");
+        var book = new AreaBook().Weather(-50, 0, 10, 20, 4).Weather(1, 8, 14, 28, 0).Weather(9, 9, 14, 28, 10).Weather(10, 14, 14, 28, 0)
+            .Add(0, 8, "\"kind\":\"water\",\"mm\":9");
         var days = new TurfDays(Area, book.Record, book.Entries, AreaBook.Start);
         var on = days.WateredOn(new(3, 9, AreaBook.Day(0)), AreaBook.Day(4));
         for (var d = 0; d <= 4; d++) Assert.Equal(days.On(AreaBook.Day(d)), on.On(AreaBook.Day(d)));
-        // Three days and more after the last, so on day 5; then on day 8; the rain of day 9 lasts until 11, when three days have long passed.
+        // Three days and more after the last, so on day 5; then on day 8; the rain of day 9 lasts until 11.
         double Given(int d) => days.On(AreaBook.Day(d)).DepletionMm - on.On(AreaBook.Day(d)).DepletionMm;
         Assert.True(Given(5) > 5, $"{Given(5)}");
         Assert.True(on.On(AreaBook.Day(7)).DepletionMm > on.On(AreaBook.Day(6)).DepletionMm);
         Assert.True(on.On(AreaBook.Day(8)).DepletionMm < on.On(AreaBook.Day(7)).DepletionMm);
         Assert.True(on.On(AreaBook.Day(10)).DepletionMm > on.On(AreaBook.Day(9)).DepletionMm);
         Assert.True(on.On(AreaBook.Day(11)).DepletionMm < on.On(AreaBook.Day(10)).DepletionMm + 1);
+    }
+
+    [Fact]
+    public void A_growth_regulator_holds_back_all_growth_alike_also_what_the_wider_bell_adds()
+    {
+        var book = new AreaBook().Weather(-50, 10, 5, 11, 4);
+        var free = Days(book).On(AreaBook.Day(3));
+        book = book.Add(1, 8, "\"kind\":\"treat\",\"what\":\"growth regulator\"");
+        var held = new TurfDays(Area, book.Record, book.Entries, AreaBook.Start).On(AreaBook.Day(3));
+        Assert.True(free.Wide > 0);
+        Assert.Equal(LeafGrowth.RegulatedShare, held.Wide / free.Wide, 1e-12);
+        Assert.Equal(LeafGrowth.RegulatedShare, held.Growth / free.Growth, 1e-12);
+    }
+
+    [Fact]
+    public void In_frost_the_wider_bell_adds_nothing()
+    {
+        Assert.Equal(0, Days(new AreaBook().Weather(-50, 10, -6, 2, 1)).On(AreaBook.Day(3)).Wide);
     }
 
     [Fact]

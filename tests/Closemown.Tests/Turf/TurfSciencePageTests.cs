@@ -9,8 +9,12 @@ public sealed class TurfSciencePageTests
 {
     private static readonly string Page = File.ReadAllText(Path.Combine(DocsFolder.Find(), "turf-science.md"));
 
-    /// <summary>What is no published formula: docs/model-turf.md tells of it.</summary>
-    private static readonly Type[] Models = [typeof(AreaDefaults), typeof(CanopyLayout), typeof(DiseaseRisk), typeof(FrostOutlook), typeof(GroundState), typeof(PlanLimits), typeof(PersonDays), typeof(TurfFutures), typeof(CivilDay), typeof(MowingPlanner)];
+    /// <summary>What is no published formula: docs/model-turf.md and docs/plan.md tell of it.</summary>
+    private static readonly Type[] Models =
+    [
+        typeof(AreaDefaults), typeof(CanopyLayout), typeof(DiseaseRisk), typeof(FrostOutlook), typeof(GroundState), typeof(GrowingMonths),
+        typeof(PlanLimits), typeof(PersonDays), typeof(TurfFutures), typeof(CivilDay), typeof(MowingPlanner),
+    ];
 
     /// <summary>Formulas: static classes, and records that reckon.</summary>
     public static TheoryData<string> Formulas =>
