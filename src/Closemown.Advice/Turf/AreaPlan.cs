@@ -117,6 +117,7 @@ public sealed record AreaPlan(AreaToday Today, MowingPlan Plan)
             LowestMm = Math.Min(2, Math.Min(cutMm, wishMm)),
             HighestMm = Math.Max(25, Math.Max(cutMm, wishMm) + 5),
             Free = free,
+            AwayBegins = PersonDays.AwayBegins,
             FreeMinutes = wish.MinutesADay is { } m ? [.. Enumerable.Repeat(m, n)] : [],
             MowingMinutes = minutes,
             Fixtures = wish.Fixtures,

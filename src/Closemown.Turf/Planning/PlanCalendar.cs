@@ -4,7 +4,8 @@ namespace Closemown.Turf;
 internal sealed class PlanCalendar
 {
     private const int Week = 7;
-    private readonly double[] aheadMm;
+    private const double Likely = 0.5;
+    private readonly double[] aheadMm, toNextMm;
     private readonly int noLoweringDays;
     private readonly IReadOnlyList<bool> growingOn;
 
@@ -28,6 +29,7 @@ internal sealed class PlanCalendar
             }
             CanChange[t] = !Held(t, p) && Minutes[t] >= p.MowingMinutes + p.HeightChangeMinutes;
         }
+        toNextMm = ToNext(p.Traces);
     }
 
     public int Solved { get; }
@@ -47,6 +49,9 @@ internal sealed class PlanCalendar
     /// <summary>What grows in the days that a lowering looks ahead, mm, mean over traces.</summary>
     public double AheadMm(int t) => aheadMm[t];
 
+    /// <summary>What grows until the next day on which someone is probably there, a week at most, mm, mean over traces.</summary>
+    public double ToNextMm(int t) => toNextMm[t];
+
     /// <summary>Whether it grows enough there for a height that the turf is not used to.</summary>
     public bool GrowsAhead(int t, double usedMm) =>
         (growingOn.Count == 0 || growingOn[Math.Min(t, growingOn.Count - 1)]) && aheadMm[t] >= PlanLimits.LowerAheadShare * usedMm;
@@ -62,13 +67,32 @@ internal sealed class PlanCalendar
         return days - span + ((t - days) % span);
     }
 
-    private static double[] Ahead(PlanTraces traces, int solved)
+    private double[] ToNext(PlanTraces traces)
+    {
+        var mean = Means(traces);
+        var grows = new double[Solved];
+        for (var t = 0; t < Solved; t++)
+        {
+            var next = t;
+            do grows[t] += mean[TraceDay(next++, traces.Days)];
+            while (next < t + Week && Free[Math.Min(next, Solved - 1)] < Likely);
+        }
+        return grows;
+    }
+
+    private static double[] Means(PlanTraces traces)
     {
         var mean = new double[traces.Days];
         for (var n = 0; n < traces.Count; n++)
         {
             for (var d = 0; d < traces.Days; d++) mean[d] += traces.GrowthMm[n, d] / traces.Count;
         }
+        return mean;
+    }
+
+    private static double[] Ahead(PlanTraces traces, int solved)
+    {
+        var mean = Means(traces);
         var ahead = new double[solved];
         for (var t = 0; t < solved; t++)
         {

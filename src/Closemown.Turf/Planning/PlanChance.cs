@@ -8,7 +8,7 @@ internal static class PlanChance
     private const int Quantiles = 512;
     private static readonly double[] Normals = [.. Enumerable.Range(0, Quantiles).Select(i => NormalMath.InversePhi((i + 0.5) / Quantiles))];
 
-    public const int Free = 1, Cut = 2, Canopy = 3, Stress = 4;
+    public const int Free = 1, Cut = 2, Canopy = 3, Stress = 4, Away = 5, AwayFor = 6;
 
     public static double Uniform(int trace, int day, int what) => (Mixed(trace, day, what) >> 11) * (1.0 / (1UL << 53));
 

@@ -45,7 +45,7 @@ internal sealed class PlanFollowed
     }
 
     /// <summary>What a morning is like, and what mowing and not mowing are expected to lose.</summary>
-    private readonly record struct Morning(int T, double Off, double Wilts, double Felt, double Stands, PlanMove? Best, double Mown, double Not, bool Asks, bool Back)
+    private readonly record struct Morning(int T, double Off, double Wilts, double Felt, double Stands, PlanMove? Best, double Mown, double Not, bool Asks, bool AnyPrice)
     {
         public double Gain => Best is null ? double.NegativeInfinity : Not - Mown;
     }
@@ -79,7 +79,7 @@ internal sealed class PlanFollowed
         // Nothing is lawful but going over: only a person can say yes to that.
         var asks = open.Count == 0 && state.Waits == 0 && off < Likely && solved.Calendar.Free[t] >= Likely && state.SetMm < stands
             && Mown(new(state.SetMm, state.Level, PlanPhase.AtUsed(0))) < not;
-        return new(t, off, wilts, felt, stands, best, least, not, asks, best is not null && moves.ComesBack);
+        return new(t, off, wilts, felt, stands, best, least, not, asks, best is not null && moves.AnyPrice);
     }
 
     /// <summary>Share that a cut takes, mean over traces.</summary>
@@ -107,7 +107,7 @@ internal sealed class PlanFollowed
     private PlanDay Said(Morning m, PlanState state, double mownShare)
     {
         var free = solved.Calendar.Free[m.T];
-        var mow = (m.Gain > 0 || m.Back) && m.Off < Likely && free >= Likely;
+        var mow = (m.Gain > 0 || m.AnyPrice) && m.Off < Likely && free >= Likely;
         var used = solved.Grid.LevelsMm[state.Level];
         var cutMm = m.Best?.CutMm ?? Math.Max(used, RaisedCuts.LowestMm(m.Stands));
         var share = Removal(m.T, cutMm, out var over, out var scalp);
@@ -144,7 +144,7 @@ internal sealed class PlanFollowed
         if (mow)
         {
             if (cutMm > used + Same && RaisedCuts.LowestMm(m.Stands) > used) return new(PlanReason.ComingDown, Removed(used));
-            if (m.Back && m.Gain <= 0) return new(PlanReason.ComingBack, used);
+            if (m.AnyPrice && m.Gain <= 0) return cutMm < used - Same ? new(PlanReason.TowardsWish, Math.Abs(cutMm - p.WishMm)) : new(PlanReason.ComingBack, used);
             var next = m.T + 1;
             while (next < calendar.Solved && next < m.T + 7 && calendar.Free[next] < Likely) next++;
             var over = 0.0;
@@ -160,7 +160,7 @@ internal sealed class PlanFollowed
         }
         if (m.Off >= Likely) return new(PlanReason.KeepOff, m.Off);
         if (calendar.Minutes[m.T] < p.MowingMinutes) return new(PlanReason.NoMinutes, calendar.Minutes[m.T]);
-        if (free < Likely && (m.Gain > 0 || m.Back)) return new(PlanReason.NotFree, free);
+        if (free < Likely && (m.Gain > 0 || m.AnyPrice)) return new(PlanReason.NotFree, free);
         if (share < LittleShare) return new(PlanReason.LittleGrown, share);
         if (free < Likely) return new(PlanReason.NotFree, free);
         if (state.Waits > 0) return new(PlanReason.ComingDownWaits, state.Waits);

@@ -20,13 +20,16 @@ internal sealed class PlanLived
             var (canopy, stress) = Start(p, n);
             var state = PlanState.Start(p, grid);
             var reached = state.IsRaised || Math.Abs(grid.LevelsMm[state.Level] - p.WishMm) > Reached ? -1 : 0;
+            var back = 0;
             for (var t = 0; t < days; t++)
             {
+                if (calendar.Free[t] >= 1) back = 0;
+                else if (t >= back && PlanChance.Uniform(n, t, PlanChance.Away) < p.AwayBegins) back = t + Away(n, t);
                 var day = PlanCalendar.TraceDay(t, traces.Days);
                 var loss = p.Losses.Stress * stress;
                 var mown = false;
-                if (!traces.KeepOff[n, day] && PlanChance.Uniform(n, t, PlanChance.Free) < calendar.Free[t]
-                    && Best(choices, t, canopy, stress, state, traces.Wilting[n, day], out var gain) is { } best && (gain > 0 || moves.ComesBack))
+                if (t >= back && !traces.KeepOff[n, day] && PlanChance.Uniform(n, t, PlanChance.Free) < calendar.Free[t]
+                    && Best(choices, t, canopy, stress, state, traces.Wilting[n, day], out var gain) is { } best && (gain > 0 || moves.AnyPrice))
                 {
                     mown = true;
                     MownShare[t] += each;
@@ -67,6 +70,9 @@ internal sealed class PlanLived
     public static (double CanopyMm, double Stress) Start(PlanProblem p, int trace) =>
         (Math.Clamp(p.CanopyMm.Mean + (p.CanopyMm.Sd * PlanChance.Stratified(trace, p.Traces.Count, PlanChance.Canopy)), 0.5, Math.Max(p.CanopyMm.Mean, p.CeilingMm)),
             Math.Clamp(p.Stress.Mean + (p.Stress.Sd * PlanChance.Stratified(trace, p.Traces.Count, PlanChance.Stress)), 0, StressSources.Severe));
+
+    private static int Away(int trace, int day) =>
+        PersonDays.AwayLeast + (int)((PersonDays.AwayMost - PersonDays.AwayLeast + 1) * PlanChance.Uniform(trace, day, PlanChance.AwayFor));
 
     /// <summary>The best mowing and what it gains against none; null where nothing may be mown.</summary>
     private PlanMove? Best(PlanChoices choices, int t, double canopy, double stress, PlanState state, bool wilting, out double gain)

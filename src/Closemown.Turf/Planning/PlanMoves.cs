@@ -9,8 +9,8 @@ internal sealed class PlanMoves(PlanProblem p, PlanSolver solved)
     private const double Same = 0.01, HandMm = 0.05, Roundoff = 1e-9;
     private readonly PlanGrid grid = solved.Grid;
 
-    /// <summary>Whether the last ones filled bring raised turf back, whatever that costs.</summary>
-    public bool ComesBack { get; private set; }
+    /// <summary>Whether the last ones filled are made whatever they cost: raised turf comes back, or a lower height would be too low on the next day that someone is there.</summary>
+    public bool AnyPrice { get; private set; }
 
     /// <summary>Fills what may be mown to.</summary>
     /// <param name="t">The day.</param>
@@ -24,7 +24,7 @@ internal sealed class PlanMoves(PlanProblem p, PlanSolver solved)
     public void Fill(int t, double canopyMm, int level, int phase, double setMm, bool wilting, double stress, List<PlanMove> into)
     {
         into.Clear();
-        ComesBack = false;
+        AnyPrice = false;
         if (phase == PlanPhase.JustRaised) return;
         var change = solved.Calendar.CanChange[t];
         var lowest = p.OverThirdOn.Contains(p.From.AddDays(t)) ? 0 : RaisedCuts.LowestMm(canopyMm);
@@ -39,7 +39,7 @@ internal sealed class PlanMoves(PlanProblem p, PlanSolver solved)
         var spared = wilting || stress >= PlanLimits.StressedFrom || solved.Prices.Spares(canopyMm, used, t);
         if (setMm > used + Same && (spared || !change)) Add(setMm, level, PlanPhase.JustRaised);
         if (!change) return;
-        ComesBack = RaisedCuts.ComesBack(canopyMm, used, phase, spared);
+        AnyPrice = RaisedCuts.ComesBack(canopyMm, used, phase, spared);
         var most = spared ? RaisedCuts.Most : 1;
         for (var j = 0; j < most; j++)
         {
@@ -52,7 +52,10 @@ internal sealed class PlanMoves(PlanProblem p, PlanSolver solved)
         var others = into.Count;
         for (var to = level - 1; to >= 0 && grid.StepDown(level, to); to--)
         {
-            if (grid.Allowed[to] && !solved.Prices.Spares(canopyMm, grid.LevelsMm[to], t)) Add(grid.LevelsMm[to], to, 0);
+            if (!grid.Allowed[to] || solved.Prices.Spares(canopyMm, grid.LevelsMm[to], t)) continue;
+            var count = into.Count;
+            Add(grid.LevelsMm[to], to, 0);
+            AnyPrice |= into.Count > count && LoweringDay.IsLast(canopyMm, grid.LevelsMm[to], solved.Calendar.ToNextMm(t));
         }
         // A wished height is come to as soon as the rules allow: a mowing that may lower does.
         if (into.Count > others) into.RemoveRange(0, others);

@@ -57,6 +57,9 @@ public sealed record PlanProblem
     /// <summary>Probability that the person can mow, by day from the first; past its end the week before repeats. Empty: always.</summary>
     public IReadOnlyList<double> Free { get; init; } = [];
 
+    /// <summary>Probability of each day that untold days away begin (<see cref="PersonDays.AwayLeast"/> to <see cref="PersonDays.AwayMost"/>); they end where a day is certain.</summary>
+    public double AwayBegins { get; init; }
+
     /// <summary>Minutes to spare, by day from the first; past its end the week before repeats. Empty: no limit.</summary>
     public IReadOnlyList<double> FreeMinutes { get; init; } = [];
 
@@ -122,6 +125,7 @@ public sealed record PlanProblem
             In(b.Mean, 0, 100, "green base, mm");
             In(b.Sd, 0, 10, "spread of the green base, mm");
         }
+        In(AwayBegins, 0, 1, "probability that days away begin");
         foreach (var p in Free) In(p, 0, 1, "probability of being free");
     }
 

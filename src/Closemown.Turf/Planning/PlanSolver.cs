@@ -160,7 +160,7 @@ internal sealed class PlanSolver
 
     private void Decide(int t, double[] after, int s, int m, int k)
     {
-        var (free, row) = (Calendar.Free[t], Grid.Row(k, s, m));
+        var (free, row, grows) = (Calendar.Free[t], Grid.Row(k, s, m), Calendar.ToNextMm(t));
         var unmown = Grid.Row(k, s, PlanPhase.Unmown(m));
         var may = m != PlanPhase.JustRaised;
         var change = may && Calendar.CanChange[t];
@@ -182,16 +182,17 @@ internal sealed class PlanSolver
             }
             kept[row + i] = not;
             wilting[row + i] = Mixed(not, mow);
-            var down = double.PositiveInfinity;
+            var (down, last) = (double.PositiveInfinity, false);
             for (var to = k - 1; lower && to >= 0 && Grid.StepDown(k, to); to--)
             {
-                if (Grid.Allowed[to] && Takes(to) && !Prices.Spares(canopy, Grid.LevelsMm[to], t))
-                    down = Math.Min(down, One(after, to, s, 0, i) + p.Losses.HeightChange);
+                if (!Grid.Allowed[to] || !Takes(to) || Prices.Spares(canopy, Grid.LevelsMm[to], t)) continue;
+                down = Math.Min(down, One(after, to, s, 0, i) + p.Losses.HeightChange);
+                last |= LoweringDay.IsLast(canopy, Grid.LevelsMm[to], grows);
             }
             // A wished height is come to as soon as the rules allow: a mowing that may lower does.
             if (double.IsFinite(down)) mow = down;
             var back = s < PlanLimits.StressedFrom && change && double.IsFinite(mow) && RaisedCuts.ComesBack(canopy, Grid.LevelsMm[k], m, spared[(k * Grid.Canopies) + i]);
-            clear[row + i] = back ? not + (free * (mow - not)) : Mixed(not, mow);
+            clear[row + i] = back || last ? not + (free * (mow - not)) : Mixed(not, mow);
 
             bool Takes(int level) => Grid.LevelsMm[level] >= lowest && Grid.LevelsMm[level] <= (1 - PlanLimits.LeastShare) * canopy;
         }

@@ -11,7 +11,9 @@ internal sealed class Piped
 {
     private readonly Conversation conversation;
 
-    public Piped() => conversation = new Conversation(new MemoryBook(), AdviceSettings.Default, Phrasing.Plain, new SequentialIds().Next);
+    public MemoryBook Book { get; } = new();
+
+    public Piped() => conversation = new Conversation(Book, AdviceSettings.Default, Phrasing.Plain, new SequentialIds().Next);
 
     /// <summary>Sends lines through the pipe and gives the last answer; every line must be answered with ok.</summary>
     public JsonNode Say(params string[] lines)

@@ -63,6 +63,30 @@ public sealed class PlanStoriesTests
     }
 
     [Fact]
+    public void A_lower_height_is_taken_on_the_last_day_on_which_it_takes_a_third_at_most()
+    {
+        // Three days a week in fast growth: 6.2 mm may go to 5 today, some 8 mm on Wednesday no more.
+        var p = PlanCase.Of(PlanCase.Traces(30, PlanCase.About(0.9)), 6.2, 5.5) with { Free = [1, 0, 1, 0, 1, 0, 0], MowingsSinceLowering = 5 };
+        var day = MowingPlanner.Plan(p).Days[0];
+        Assert.True(day.Mow);
+        Assert.Equal((5.0, CutMove.Lowered), (day.CutMm, day.Move));
+        Assert.True(day.Share.Mean <= ThirdRule.Share);
+        // The same turf that may not be lowered yet is left: waiting costs it nothing that mowing now would save.
+        Assert.NotEqual(CutMove.Lowered, MowingPlanner.Plan(p with { MowingsSinceLowering = 1 }).Days[0].Move);
+    }
+
+    [Fact]
+    public void Days_away_that_nobody_tells_of_put_a_promised_height_off_but_never_the_plan_of_days_that_are_certain()
+    {
+        var p = PlanCase.Of(PlanCase.Traces(90, PlanCase.About(0.7), 200), 7.5, 7) with { Free = [0.85, 0.07, 0.85, 0.07, 0.85, 0.07, 0.07] };
+        var (never, sometimes) = (MowingPlanner.Plan(p).Wish, MowingPlanner.Plan(p with { AwayBegins = 1 / 30.0 }).Wish);
+        Assert.True(sometimes.Earliest is null || sometimes.Earliest > never.Earliest, $"{never.Earliest} and {sometimes.Earliest}");
+        var certain = p with { Free = [1, 1, 1, 1, 1, 1, 1] };
+        Assert.Equal(MowingPlanner.Plan(certain).Wish, MowingPlanner.Plan(certain with { AwayBegins = 1 / 30.0 }).Wish);
+        Assert.Throws<ArgumentOutOfRangeException>(() => MowingPlanner.Plan(p with { AwayBegins = 2 }));
+    }
+
+    [Fact]
     public void Matches_bring_their_dates()
     {
         var match = PlanCase.Monday.AddDays(12);
