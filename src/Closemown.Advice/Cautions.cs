@@ -1,3 +1,4 @@
+using Closemown.Entries;
 using Closemown.Steel;
 
 namespace Closemown.Advice;
@@ -32,7 +33,7 @@ public static class Cautions
             cautions.Add(Hands);
             if (sitting.Entries.Count == 0) cautions.Add(Tip);
         }
-        if (memory.Upset is { } u && u.Is("strike") && First("fit", "contact", "paper-cut")) cautions.Add(Strike);
+        if (memory.Upset is { } u && u.Is(StrikeEntry.Kind) && First("fit", "contact", "paper-cut")) cautions.Add(Strike);
         if (step is "contact" or "clicks" or "square-up" or "lap" && First("contact", "clicks", "square-up", "lap")) cautions.Add(Brake);
         if (step is "paper-cut" or "paper-drag" or "square-up" && First("paper-cut", "paper-drag", "square-up")) cautions.Add(Paper);
         if (step is "clicks" or "square-up" && First("clicks", "square-up")) cautions.Add(Turn);

@@ -26,7 +26,7 @@ public static class ContextQuestions
     {
         ArgumentNullException.ThrowIfNull(desk);
         ArgumentNullException.ThrowIfNull(entry);
-        var fault = entry.Kind.Name switch { "canopy" => Canopy(desk, entry), "weather" => Weather(entry), _ => null } ?? AtOnce(entry);
+        var fault = entry.Kind.Name switch { CanopyEntry.Name => Canopy(desk, entry), WeatherEntry.Name => Weather(entry), _ => null } ?? AtOnce(entry);
         return fault is not null && desk.Arrived.Any(e => e.Id == entry.Id) ? null : fault;
     }
 
@@ -46,21 +46,21 @@ public static class ContextQuestions
 
     private static EntryFault? Weather(Entry e)
     {
-        (string Low, string High)[] pairs = [("tMinC", "tMaxC"), ("rhMinPct", "rhMaxPct")];
+        (Field<double> Low, Field<double> High)[] pairs = [(WeatherEntry.TMinC, WeatherEntry.TMaxC), (WeatherEntry.RhMinPct, WeatherEntry.RhMaxPct)];
         foreach (var (low, high) in pairs)
         {
-            if (e.Number(low) is { } a && e.Number(high) is { } b && a > b)
-                return new(FaultCodes.BadValue, low, $"{low}, {N(a)}, is above {high}, {N(b)}.", $"The smaller comes first: {N(b)}..{N(a)}.");
+            if (e[low] is { } a && e[high] is { } b && a > b)
+                return new(FaultCodes.BadValue, low.Name, $"{low.Name}, {N(a)}, is above {high.Name}, {N(b)}.", $"The smaller comes first: {N(b)}..{N(a)}.");
         }
         return null;
     }
 
     private static EntryFault? Canopy(Desk desk, Entry e)
     {
-        var spots = e.Numbers("mm");
+        var spots = e[CanopyEntry.Mm];
         // Of limits, the turf is surely as high as the low one and as low as the high one.
-        var (high, low) = spots is { Count: > 0 } ? (spots.Max(), spots.Min()) : (e.Number("lowMm"), e.Number("highMm"));
-        var (highField, lowField) = spots is { Count: > 0 } ? ("mm", "mm") : ("lowMm", "highMm");
+        var (high, low) = spots is { Count: > 0 } ? (spots.Max(), spots.Min()) : (e[CanopyEntry.LowMm], e[CanopyEntry.HighMm]);
+        var (highField, lowField) = spots is { Count: > 0 } ? (CanopyEntry.Mm.Name, CanopyEntry.Mm.Name) : (CanopyEntry.LowMm.Name, CanopyEntry.HighMm.Name);
         bool Here(Entry x) => x.Area == e.Area || (x.Area is null && desk.Areas.Count < 2);
         var before = desk.Standing.Where(x => x.At <= e.At && x.Id != e.Id && x.Id != e.Voids && Here(x)).ToList();
         var read = before.Select(x => (x.At, Mm: Height(x))).LastOrDefault(x => x.Mm is not null);
@@ -77,12 +77,12 @@ public static class ContextQuestions
     }
 
     /// <summary>What the turf was last read or left at, mm.</summary>
-    private static double? Height(Entry e) => e.Is("canopy") ? Middle(e) : e.Is("mow") ? e.Number("cutMm") : null;
+    private static double? Height(Entry e) => e.Is(CanopyEntry.Kind) ? Middle(e) : e.Is(MowEntry.Kind) ? e[MowEntry.CutMm] : null;
 
     /// <summary>What the turf is kept at, mm, as far as an entry says.</summary>
-    private static double? Kept(Entry e) => e.Is("wish") || e.Is("mow") ? e.Number("cutMm") : e.Is("canopy") && e.Word("when") == "after" ? Middle(e) : null;
+    private static double? Kept(Entry e) => e.Is(WishEntry.Kind) || e.Is(MowEntry.Kind) ? e[MowEntry.CutMm] : e.Is(CanopyEntry.Kind) && e[CanopyEntry.When] == "after" ? Middle(e) : null;
 
-    private static double? Middle(Entry e) => e.Numbers("mm") is { Count: > 0 } spots ? spots.Average() : e.Number("highMm") ?? e.Number("lowMm");
+    private static double? Middle(Entry e) => e[CanopyEntry.Mm] is { Count: > 0 } spots ? spots.Average() : e[CanopyEntry.HighMm] ?? e[CanopyEntry.LowMm];
 
     private static EntryFault Odd(string field, string says) =>
         new(FaultCodes.Implausible, field, $"{says} Is it really so?", Remedy(field));

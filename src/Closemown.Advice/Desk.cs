@@ -138,7 +138,7 @@ public sealed class Desk
     {
         ArgumentNullException.ThrowIfNull(entry);
         foreach (var (unit0, b) in beliefs) earlier[unit0] = b;
-        var height = entry.Is("gauge") || entry.Is("canopy");
+        var height = entry.Is(GaugeEntry.Kind) || entry.Is(CanopyEntry.Kind);
         var known = areas.Count;
         if (!Arrives(entry, hash))
         {
@@ -149,7 +149,7 @@ public sealed class Desk
         if (areas.Count != known && unplaced) Forget();
         if (OnlyArea.Unnamed(entry)) entry = Standing[^1];
         ReadingSurprise? surprise = height ? HeightReplayed(entry) : null;
-        if (areas.Count != known || entry.Is("area")) ledgers.Clear();
+        if (areas.Count != known || entry.Is(AreaEntry.Kind)) ledgers.Clear();
         if (TurfRead(entry) is { } odd) surprise ??= new([], odd);
         if (!height)
         {
@@ -157,7 +157,7 @@ public sealed class Desk
         }
         if (entry.Unit is { } unit && !tracks.ContainsKey(unit)) surprise ??= height ? null : Replayed(unit, entry);
         else if (entry.Unit is { } ours) surprise = tracks[ours].Add(entry) ?? surprise;
-        if (entry.Is("work") || entry.Is("look"))
+        if (entry.Is(WorkEntry.Kind) || entry.Is(LookEntry.Kind))
         {
             foreach (var (name, t) in tracks)
             {
@@ -219,7 +219,7 @@ public sealed class Desk
     internal AreaLedger Ledger(string area)
     {
         if (!ledgers.TryGetValue(area, out var ledger))
-            ledgers[area] = ledger = new(area, areas.Count == 0 || (areas.Count == 1 && areas.Contains(area)), Standing, weather.Of(area), u => HeightUnit.Of(u, Standing.Where(e => e.Unit == u && e.Is("unit"))));
+            ledgers[area] = ledger = new(area, areas.Count == 0 || (areas.Count == 1 && areas.Contains(area)), Standing, weather.Of(area), u => HeightUnit.Of(u, Standing.Where(e => e.Unit == u && e.Is(UnitEntry.Kind))));
         return ledger;
     }
 
@@ -271,7 +271,7 @@ public sealed class Desk
         // A void may have arrived before what it takes out.
         var target = entry.Voids is not null || !inOrder || voided.Contains(entry.Id);
         if (entry.Voids is { } v) voided.Add(v);
-        return !target && !entry.Is("unit");
+        return !target && !entry.Is(UnitEntry.Kind);
     }
 
     private static bool TimeUnconfirmed(Entry entry) => !entry.Confirmed.Contains("at");
@@ -302,7 +302,7 @@ public sealed class Desk
     {
         double? odd = null;
         foreach (var ledger in ledgers.Values) odd = ledger.Add(entry) ?? odd;
-        if (ledgers.Count == 0 && (entry.Is("canopy") || entry.Is("clippings") || entry.Is("look")))
+        if (ledgers.Count == 0 && (entry.Is(CanopyEntry.Kind) || entry.Is(ClippingsEntry.Kind) || entry.Is(LookEntry.Kind)))
         {
             var started = Ledger(entry.Area ?? areas.FirstOrDefault() ?? "turf");
             if (started.LastRead is { } read && read.Entry.Id == entry.Id) odd = read.P;
@@ -314,14 +314,14 @@ public sealed class Desk
     private ReadingSurprise? HeightReplayed(Entry wanted)
     {
         ReadingSurprise? found = null;
-        var concerned = wanted.Is("gauge") ? wanted.Unit is { } own ? [own] : [] : Standing.Where(e => e.Is("mow") && e.Unit is not null).Select(e => e.Unit!).ToHashSet();
+        var concerned = wanted.Is(GaugeEntry.Kind) ? wanted.Unit is { } own ? [own] : [] : Standing.Where(e => e.Is(MowEntry.Kind) && e.Unit is not null).Select(e => e.Unit!).ToHashSet();
         foreach (var (unit, known) in heights)
         {
             if (known.Add(wanted) is { } s && concerned.Contains(unit)) found ??= Reading(s);
         }
         foreach (var unit in concerned.Where(u => !heights.ContainsKey(u)))
         {
-            var track = new HeightTrack(HeightUnit.Of(unit, Standing.Where(e => e.Unit == unit && e.Is("unit"))));
+            var track = new HeightTrack(HeightUnit.Of(unit, Standing.Where(e => e.Unit == unit && e.Is(UnitEntry.Kind))));
             foreach (var e in Standing)
             {
                 var s = track.Add(e);
@@ -336,7 +336,7 @@ public sealed class Desk
 
     private ReadingSurprise? Replayed(string unit, Entry wanted)
     {
-        var track = new UnitTrack(UnitDescription.Of(unit, Standing.Where(e => e.Unit == unit && e.Is("unit"))), learning);
+        var track = new UnitTrack(UnitDescription.Of(unit, Standing.Where(e => e.Unit == unit && e.Is(UnitEntry.Kind))), learning);
         ReadingSurprise? found = null;
         foreach (var e in Standing)
         {

@@ -9,12 +9,12 @@ internal static class OddReading
     {
         if (c.Memory.Unusual is not { } odd || c.Memory.Heavy) return null;
         var entry = odd.Entry;
-        if (entry.Is("measure")) return null;
-        var swath = entry.Is("swath");
-        var at = Enumerable.Range(0, 3).Where(s => entry[entry.Kind.IndexOf(Stations.All[s])] is not null).ToArray();
+        if (entry.Is(MeasureEntry.Kind)) return null;
+        var swath = entry.Is(SwathEntry.Kind);
+        var at = Enumerable.Range(0, 3).Where(s => entry.Has(StationFields.Words[s])).ToArray();
         var why = $"The last {(swath ? "look at the mown strip" : "reading")} is not like this mower (about 1 in {Math.Max(2, Math.Round(1 / Math.Max(odd.Surprise, 1e-6))):0}): "
             + (swath ? "see whether the strip still cuts before anything is turned." : "read it again before anything is turned.");
-        return c.Ask(swath ? c.OwnsStrip ? "paper-cut" : "contact" : entry.Kind.Name, at, [why, .. Explained(c, entry)]);
+        return c.Ask(swath ? c.OwnsStrip ? PaperCutEntry.Name : ContactEntry.Name : entry.Kind.Name, at, [why, .. Explained(c, entry)]);
     }
 
     private static string[] Explained(BenchCase c, Entry odd) =>

@@ -6,7 +6,7 @@ namespace Closemown.Advice;
 internal static class OnlyArea
 {
     /// <summary>Whether an entry is about an area but names none.</summary>
-    public static bool Unnamed(Entry e) => e.Area is null && (e.Is("mow") || e.Kind.Belongs == Belongs.Area);
+    public static bool Unnamed(Entry e) => e.Area is null && (e.Is(MowEntry.Kind) || e.Kind.Belongs == Belongs.Area);
 
     /// <summary>The entries, those that name no area told of the only one; once there are several, of the one that was the only one until then.</summary>
     /// <remarks>So a second area takes nothing away from the first. What came before any area was named stays unnamed where there are several.</remarks>

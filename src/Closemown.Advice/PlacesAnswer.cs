@@ -12,14 +12,14 @@ public static class PlacesAnswer
         ArgumentNullException.ThrowIfNull(desk);
         return new()
         {
-            ["units"] = new JsonArray([.. desk.Units.Select(u => (JsonNode)Described(desk, "unit", u, e => e.Unit == u))]),
-            ["areas"] = new JsonArray([.. desk.Areas.Select(a => (JsonNode)Described(desk, "area", a, e => e.Area == a))]),
+            ["units"] = new JsonArray([.. desk.Units.Select(u => (JsonNode)Described(desk, UnitEntry.Kind, u, e => e.Unit == u))]),
+            ["areas"] = new JsonArray([.. desk.Areas.Select(a => (JsonNode)Described(desk, AreaEntry.Kind, a, e => e.Area == a))]),
         };
     }
 
-    private static JsonObject Described(Desk desk, string kind, string name, Func<Entry, bool> own)
+    private static JsonObject Described(Desk desk, KindSpec kind, string name, Func<Entry, bool> own)
     {
-        var place = new JsonObject { [kind] = name };
+        var place = new JsonObject { [kind.Name] = name };
         foreach (var entry in desk.Standing.Where(e => e.Is(kind) && own(e)))
         {
             var told = JsonNode.Parse(entry.Json)!.AsObject();

@@ -67,7 +67,7 @@ public static class Planner
     {
         var memory = desk.Track(question.Unit).Memory;
         if (memory.BadFit is not null || memory.FitWanted is not null || memory.Signs.StrikeOpen is not null || memory.AdjusterFails || memory.Last is not { } last || desk.Latest?.Id != last.Id) return null;
-        if (!(last.Is("clicks") || last.Is("square-up") || last.Is("lap")) || !memory.AtBench(question.Now)) return null;
+        if (!(last.Is(ClicksEntry.Kind) || last.Is(SquareUpEntry.Kind) || last.Is(LapEntry.Kind)) || !memory.AtBench(question.Now)) return null;
         var before = desk.Remembered(question, settings, desk.StateWithoutLatest) ?? Next(desk.WithoutLatest(), question with { Now = last.At }, settings);
         if (!Done(before.Step, last) || before.Step.Then.Count == 0) return null;
         var sitting = new SittingNow(memory, question.Now);
@@ -85,7 +85,7 @@ public static class Planner
 
     /// <summary>Whether an entry is the step that was advised, done as advised.</summary>
     private static bool Done(AdviceStep step, Entry e) => step.Do == e.Kind.Name
-        && (step.Do != "clicks" || ((e.Number("left") ?? 0) == step.Left && (e.Number("right") ?? 0) == step.Right));
+        && (step.Do != "clicks" || ((e[ClicksEntry.Left] ?? 0) == step.Left && (e[ClicksEntry.Right] ?? 0) == step.Right));
 
     /// <summary>The entry that a step would leave behind; null for what cannot be imagined.</summary>
     private static Entry? Imagined(AdviceStep step, string unit, DateTimeOffset at, int count)

@@ -123,7 +123,7 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
             || !AimReader.Number(question, "share", 0.01, 0.95, "a share of the standing height", out var share, out fault)
             || !AimReader.Number(question, "canopyMm", 0.5, 500, "mm", out var canopy, out fault)
             || !AimReader.Number(question, "growthMm", 0, 100, "mm between two mowings", out var growth, out fault)) return null;
-        cut ??= desk.Standing.LastOrDefault(e => e.Is("wish") && (area is null || e.Area == area))?.Number("cutMm");
+        cut ??= desk.Standing.LastOrDefault(e => e.Is(WishEntry.Kind) && (area is null || e.Area == area))?[WishEntry.CutMm];
         if (cut is null)
         {
             fault = new(FaultCodes.Missing, "cutMm", "The question does not say what the turf shall be cut at, and no wish is in the book.", "Add \"cutMm\", or an entry of kind wish.");
@@ -139,7 +139,7 @@ public sealed class Questions(Desk desk, AdviceSettings settings, Phrasing phras
             return null;
         }
         // The unit that mows this area, where none is named.
-        var mows = desk.Standing.LastOrDefault(e => e.Is("mow") && e.Unit is not null && (area is null || e.Area == area))?.Unit;
+        var mows = desk.Standing.LastOrDefault(e => e.Is(MowEntry.Kind) && e.Unit is not null && (area is null || e.Area == area))?.Unit;
         if (Unit(question, mows ?? onlyUnit, out fault) is not { } unit) return null;
         if (planned is not null) return new JsonObject { ["ok"] = true, ["step-down"] = StepDownAnswer.Of(desk.Height(unit), planned) };
         return StepDownAnswer.Of(desk.Height(unit), area, canopy.Value, cut.Value, share ?? StepDown.UsualShare, growth ?? 0, out fault) is { } rows

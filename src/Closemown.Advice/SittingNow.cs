@@ -27,7 +27,7 @@ public sealed class SittingNow
     public bool Checked => Has(Nip);
 
     /// <summary>Rounds lapped in it.</summary>
-    public int Laps => Entries.Count(e => e.Is("lap"));
+    public int Laps => Entries.Count(e => e.Is(LapEntry.Kind));
 
     /// <summary>Whether it has an entry of one of these kinds.</summary>
     public bool Has(params ReadOnlySpan<string> kinds)
@@ -40,7 +40,7 @@ public sealed class SittingNow
     }
 
     /// <summary>Whether an entry of a kind was made in it, and none of the others after that.</summary>
-    public bool Since(string kind, params string[] others) => Entries.LastOrDefault(e => e.Is(kind) || others.Contains(e.Kind.Name))?.Is(kind) == true;
+    public bool Since(string kind, params string[] others) => Entries.LastOrDefault(e => e.Kind.Name == kind || others.Contains(e.Kind.Name))?.Kind.Name == kind;
 
     /// <summary>How often a check was made at a station since the last change.</summary>
     public int Done(string kind, int station) => Open ? memory.DoneSinceChange.GetValueOrDefault($"{kind} {Stations.All[station]}") : 0;

@@ -32,7 +32,7 @@ public static class SteelHistory
     {
         var standing = desk.Standing;
         var told = standing.Where(e => e.Unit == unit && Told.Contains(e.Kind.Name)).TakeLast(last).Select(e => e.Id).ToHashSet();
-        var track = new UnitTrack(UnitDescription.Of(unit, standing.Where(e => e.Unit == unit && e.Is("unit"))));
+        var track = new UnitTrack(UnitDescription.Of(unit, standing.Where(e => e.Unit == unit && e.Is(UnitEntry.Kind))));
         var walked = new List<SteelMoment>(told.Count);
         foreach (var e in standing)
         {
@@ -47,14 +47,17 @@ public static class SteelHistory
     {
         var e = m.Entry;
         var point = new JsonObject { ["id"] = e.Id.ToString("D"), ["at"] = EntryTime.Write(e.At), ["kind"] = e.Kind.Name };
-        foreach (var station in Stations.All)
+        foreach (var station in StationFields.Words)
         {
-            if (e.Word(station) is { } word) point[station] = word;
-            else if (e.Number(station) is { } number) point[station] = number;
+            if (e[station] is { } word) point[station.Name] = word;
         }
-        if (e.Number("minutes") is { } minutes) point["minutes"] = minutes;
-        if (e.Word("where") is { } where) point["where"] = where;
-        if (e.Word("what") is { } what) point["what"] = what;
+        foreach (var station in StationFields.Numbers)
+        {
+            if (e[station] is { } number) point[station.Name] = number;
+        }
+        if (e[LapEntry.Minutes] is { } minutes) point["minutes"] = minutes;
+        if (e[StrikeEntry.Where] is { } where) point["where"] = where;
+        if (e[StoneEntry.What] is { } what) point["what"] = what;
         point["clearanceUm"] = StepJson.AtStations(s => m.ClearanceUm[s]);
         point["edgeUm"] = StepJson.AtStations(s => m.EdgeUm[s]);
         return point;

@@ -32,7 +32,7 @@ internal static class TradeRules
         new(Rules.SmallRepair, c => c.Memory.Fit is { } fit && c.Memory.BadFit is null && !c.Memory.Heavy ? FitRepairs.Small(c, fit) : null, c => c.Memory.Fit),
         new(Rules.Odd, OddReading.Again, c => c.Memory.Unusual?.Entry),
         new(Rules.Sound, c => c.Memory.OddSound is { } sound && !c.Memory.Heavy && !c.WasDeclined("contact")
-            ? c.Ask("contact", BenchCase.Ends, $"A sound that was not there before ({sound.Word("sound")}) came from the mower: feel both ends before it mows again.") : null, c => c.Memory.OddSound),
+            ? c.Ask("contact", BenchCase.Ends, $"A sound that was not there before ({sound[SwathEntry.Sound]}) came from the mower: feel both ends before it mows again.") : null, c => c.Memory.OddSound),
         new(Rules.TightestBlade, BladeByBlade, c => c.Memory.Last),
         new(Rules.Hollow, c => c.Memory.Heavy ? null : HollowMiddle.Step(c), c => c.Signs.HollowLast),
         new(Rules.ThickStrip, ThinnerStrip, c => c.Signs.StripTold),
@@ -71,9 +71,9 @@ internal static class TradeRules
     private static AdviceStep? BothHands(BenchCase c)
     {
         if (c.Signs.Opposite is not { } two || !c.Sitting.Open) return null;
-        var kind = c.OwnsStrip ? "paper-cut" : two.First.Kind.Name;
+        var kind = c.OwnsStrip ? PaperCutEntry.Name : two.First.Kind.Name;
         if (c.WasDeclined(kind)) return null;
-        var (first, second) = (two.First.Word(Stations.All[two.Station]), two.Second.Word(Stations.All[two.Station]));
+        var (first, second) = (two.First[StationFields.Words[two.Station]], two.Second[StationFields.Words[two.Station]]);
         return c.Ask(kind, [two.Station], $"Two people read opposite things {StepSpeech.Place(two.Station)} within minutes, {first} and {second}, with nothing changed between.") with
         {
             Say = kind == "paper-cut" ? $"One strip, both of you: hold the same strip together {StepSpeech.Place(two.Station)}, turn the {{reel}} forward slowly, and agree on whether it cuts, nicks or folds."

@@ -5,7 +5,7 @@ namespace Closemown.Book;
 /// <summary>What a day's weather is told apart by.</summary>
 internal readonly record struct WeatherDay(string Area, string Date, string Source, bool Forecast)
 {
-    public static WeatherDay Of(Entry e) => new(e.Area ?? "", e.Word("date") ?? "", e.Word("source") ?? "", e.Flag("forecast") ?? false);
+    public static WeatherDay Of(Entry e) => new(e.Area ?? "", e[WeatherEntry.Date] ?? "", e[WeatherEntry.Source] ?? "", e[WeatherEntry.Forecast] ?? false);
 }
 
 /// <summary>The rules of what enters a book, the same for every kind of book.</summary>
@@ -23,7 +23,7 @@ internal static class Arrivals
     }
 
     /// <summary>Whether weather gives way to later weather for its day: a forecast that corrects nothing.</summary>
-    public static bool MayBeDropped(Entry weather) => weather.Is("weather") && weather.Flag("forecast") == true && weather.Voids is null;
+    public static bool MayBeDropped(Entry weather) => weather.Is(WeatherEntry.Kind) && weather[WeatherEntry.Forecast] == true && weather.Voids is null;
 
     /// <summary>The weather that counts, by date, then area and source.</summary>
     /// <param name="kept">All weather kept.</param>
@@ -31,7 +31,7 @@ internal static class Arrivals
     public static IReadOnlyList<Entry> Latest(IEnumerable<Entry> kept, IEnumerable<Entry> voiders)
     {
         var latest = new Dictionary<WeatherDay, Entry>();
-        foreach (var e in StandingEntries.Of(kept.Concat(voiders)).Where(e => e.Is("weather"))) latest[WeatherDay.Of(e)] = e;
+        foreach (var e in StandingEntries.Of(kept.Concat(voiders)).Where(e => e.Is(WeatherEntry.Kind))) latest[WeatherDay.Of(e)] = e;
         return [.. latest.OrderBy(p => p.Key.Date, StringComparer.Ordinal).ThenBy(p => p.Key.Area, StringComparer.Ordinal)
             .ThenBy(p => p.Key.Source, StringComparer.Ordinal).ThenBy(p => p.Key.Forecast).Select(p => p.Value)];
     }

@@ -14,7 +14,7 @@ internal sealed class BookSketch(IEntryStore book)
         var result = Arrivals.Judge(entry, known, SameDay);
         if (result != AppendResult.Added) return result;
         changed[entry.Id] = entry.Json;
-        if (!entry.Is("weather")) return result;
+        if (!entry.Is(WeatherEntry.Kind)) return result;
         var day = SameDay(WeatherDay.Of(entry));
         foreach (var old in day.FindAll(e => Arrivals.MayBeDropped(e) && EntryOrder.Instance.Compare(e, entry) < 0))
         {

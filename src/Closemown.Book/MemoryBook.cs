@@ -107,7 +107,7 @@ public sealed class MemoryBook : IEntryStore
         var result = Arrivals.Judge(entry, byId.GetValueOrDefault(entry.Id)?.Json, d => byDay.GetValueOrDefault(d) ?? []);
         if (result != AppendResult.Added) return result;
         byId[entry.Id] = entry;
-        if (entry.Is("weather"))
+        if (entry.Is(WeatherEntry.Kind))
         {
             var day = WeatherDay.Of(entry);
             if (!byDay.TryGetValue(day, out var same)) byDay[day] = same = [];

@@ -28,7 +28,7 @@ internal sealed class RowWriter : IDisposable
     {
         var result = Arrivals.Judge(entry, SqliteBook.Json(connection, entry.Id), SameDay);
         if (result != AppendResult.Added) return result;
-        if (entry.Is("weather")) AddWeather(entry);
+        if (entry.Is(WeatherEntry.Kind)) AddWeather(entry);
         else AddToChain(entry);
         return result;
     }

@@ -58,7 +58,7 @@ public static class Salvage
                 ? "select seq, id, json, (select hash from weather_hash h where h.id = weather.id) from weather"
                 : "select seq, id, json, '' from weather");
             var (entries, bad) = Trusted(rows);
-            var weather = weatherRows.Where(r => !hashed || r.Hash == HashChain.Of(r.Json)).Select(Parsed).OfType<Entry>().Where(e => e.Is("weather")).ToList();
+            var weather = weatherRows.Where(r => !hashed || r.Hash == HashChain.Of(r.Json)).Select(Parsed).OfType<Entry>().Where(e => e.Is(WeatherEntry.Kind)).ToList();
             return new(entries, weather, bad + weatherRows.Count - weather.Count, wholeChain && wholeWeather);
         }
         catch (Exception e) when (e is SqliteException || BookException.IsDamage(e))
@@ -91,7 +91,7 @@ public static class Salvage
         foreach (var row in rows)
         {
             var fits = before.Seq == row.Seq - 1 && IsHash(before.Hash) && HashChain.Next(before.Hash, row.Json) == row.Hash;
-            if (fits && Parsed(row) is { } entry && !entry.Is("weather")) entries.Add(entry);
+            if (fits && Parsed(row) is { } entry && !entry.Is(WeatherEntry.Kind)) entries.Add(entry);
             else bad++;
             before = (row.Seq, row.Hash);
         }

@@ -120,7 +120,7 @@ public static partial class Verification
             if (seq != wanted) problems.Add("entry", seq, $"Entry {wanted} is missing before it.", GoBack);
             if (!IsHash(stored) || HashChain.Next(head, json) != stored)
                 problems.Add("entry", seq, "The chain is broken: this entry, or the one before it, is not what was written.", GoBack);
-            Row("entry", seq, reader.GetString(1), json, problems, e => e.Is("weather") ? "weather lies among the entries" : null);
+            Row("entry", seq, reader.GetString(1), json, problems, e => e.Is(WeatherEntry.Kind) ? "weather lies among the entries" : null);
             (count, head, wanted) = (count + 1, IsHash(stored) ? stored : head, seq + 1);
         }
         return (count, head);
@@ -140,7 +140,7 @@ public static partial class Verification
             var day = new WeatherDay(reader.GetString(3), reader.GetString(4), reader.GetString(5), reader.GetInt64(6) == 1);
             if (hashed && (reader.IsDBNull(7) || reader.GetString(7) != HashChain.Of(json))) problems.Add("weather", reader.GetInt64(0), "Its hash does not fit: it is not what was written.", GoBack);
             Row("weather", reader.GetInt64(0), reader.GetString(1), json, problems,
-                e => !e.Is("weather") ? "it is no weather" : WeatherDay.Of(e) != day ? "its columns do not agree with its line" : null);
+                e => !e.Is(WeatherEntry.Kind) ? "it is no weather" : WeatherDay.Of(e) != day ? "its columns do not agree with its line" : null);
         }
         if (hashed && BookFile.Number(connection, "select count(*) from weather_hash where id not in (select id from weather)") is > 0 and var gone)
             problems.Add("weather", 0, $"{gone} of weather that a hash is kept of {(gone == 1 ? "is" : "are")} missing.", GoBack);

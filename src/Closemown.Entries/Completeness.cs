@@ -17,7 +17,7 @@ internal static class Completeness
             if (group.Any(name => values[kind.IndexOf(name)] is not null || Bad(name))) continue;
             faults.Add(new(FaultCodes.Missing, group[0], $"A {kind.Name} entry needs at least one of {string.Join(", ", group)}.", Say(kind.Fields[kind.IndexOf(group[0])])));
         }
-        if (kind.Name == "strip" && values[kind.IndexOf("stackMm")] is not null && values[kind.IndexOf("layers")] is null)
+        if (kind.Name == StripEntry.Name && values[kind.IndexOf("stackMm")] is not null && values[kind.IndexOf("layers")] is null)
             faults.Add(new(FaultCodes.Missing, "layers", "A stack needs the number of layers in it.", "Add \"layers\": how many were measured together."));
         if (kind.OtherFieldsAreNumbers && others == 0)
             faults.Add(new(FaultCodes.Missing, "", $"A {kind.Name} entry needs at least one element.", "Add one like \"P\": 20, in mg/kg."));

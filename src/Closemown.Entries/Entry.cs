@@ -59,25 +59,34 @@ public sealed class Entry
     /// <summary>The value of a field as it was read, or null.</summary>
     public object? this[int field] => field < 0 ? null : values[field];
 
-    public double? Number(string field) => this[Kind.IndexOf(field)] is double d ? d : null;
+    /// <summary>A number, or null where the entry has none.</summary>
+    public double? this[Field<double> field] => Value(field) is double d ? d : null;
 
-    public string? Word(string field) => this[Kind.IndexOf(field)] as string;
+    /// <summary>A word, text or date, or null where the entry has none.</summary>
+    public string? this[Field<string> field] => Value(field) as string;
 
-    public bool? Flag(string field) => this[Kind.IndexOf(field)] is bool b ? b : null;
+    /// <summary>True or false, or null where the entry does not say.</summary>
+    public bool? this[Field<bool> field] => Value(field) is bool b ? b : null;
 
-    /// <summary>A list of numbers; a single number is a list of one.</summary>
-    public IReadOnlyList<double>? Numbers(string field) => this[Kind.IndexOf(field)] switch
+    /// <summary>A list of numbers, or null; a single number is a list of one.</summary>
+    public IReadOnlyList<double>? this[Field<IReadOnlyList<double>> field] => Value(field) switch
     {
         double d => [d],
         double[] list => list,
         _ => null,
     };
 
-    public IReadOnlyList<string>? Texts(string field) => this[Kind.IndexOf(field)] as string[];
+    /// <summary>A list of words, texts or dates, or null.</summary>
+    public IReadOnlyList<string>? this[Field<IReadOnlyList<string>> field] => Value(field) as string[];
 
-    public GoNoGo? Feeler(string station) => this[Kind.IndexOf(station)] as GoNoGo;
+    /// <summary>A reading of a feeler gauge, or null.</summary>
+    public GoNoGo? this[Field<GoNoGo> field] => Value(field) as GoNoGo;
 
-    public IReadOnlyDictionary<string, Prior>? Priors(string field) => this[Kind.IndexOf(field)] as IReadOnlyDictionary<string, Prior>;
+    /// <summary>Starting values by name, or null.</summary>
+    public IReadOnlyDictionary<string, Prior>? this[Field<IReadOnlyDictionary<string, Prior>> field] => Value(field) as IReadOnlyDictionary<string, Prior>;
+
+    /// <summary>Whether the entry has a value in a field.</summary>
+    public bool Has(FieldSpec field) => Value(field) is not null;
 
     /// <summary>The same entry, told of an area that it does not name itself; what was written stays as it is.</summary>
     public Entry On(string area) => new(Kind, values)
@@ -96,7 +105,10 @@ public sealed class Entry
     };
 
     /// <summary>Whether the entry is of that kind.</summary>
-    public bool Is(string kind) => Kind.Name == kind;
+    public bool Is(KindSpec kind) => ReferenceEquals(Kind, kind);
+
+    /// <summary>By name: a field that several kinds have is read by any one's key.</summary>
+    private object? Value(FieldSpec field) => this[Kind.IndexOf(field.Name)];
 
     public override string ToString() => Json;
 }

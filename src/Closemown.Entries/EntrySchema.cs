@@ -47,11 +47,11 @@ public static class EntrySchema
         foreach (var f in kind.Fields) properties[f.Name] = Form(f);
         var schema = new JsonObject { ["title"] = kind.Name, ["description"] = kind.Help, ["properties"] = properties };
         var required = kind.Fields.Where(f => f.Required).Select(f => f.Name).Prepend("kind").ToList();
-        if (kind.Name == "void") required.Add("voids");
+        if (kind.Name == VoidEntry.Name) required.Add("voids");
         schema["required"] = Names(required);
         if (kind.OneOf.Count > 0)
             schema["allOf"] = new JsonArray([.. kind.OneOf.Select(g => new JsonObject { ["anyOf"] = new JsonArray([.. g.Select(n => new JsonObject { ["required"] = Names([n]) })]) })]);
-        if (kind.Name == "strip") schema["dependentRequired"] = new JsonObject { ["stackMm"] = Names(["layers"]) };
+        if (kind.Name == StripEntry.Name) schema["dependentRequired"] = new JsonObject { ["stackMm"] = Names(["layers"]) };
         if (kind.OtherFieldsAreNumbers)
         {
             var envelope = Envelope().Select(p => p.Key).ToArray();

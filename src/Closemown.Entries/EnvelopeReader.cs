@@ -70,7 +70,7 @@ internal sealed class EnvelopeReader(JsonElement line, KindSpec kind, EntryConte
     private Guid? Voids()
     {
         if (Present("voids", out var value)) return Guid("voids", value, version7: false);
-        if (kind.Name == "void") faults.Add(new(FaultCodes.Missing, "voids", "The entry does not say what it takes out.", "Add \"voids\": the id of that entry; `closemown book list` shows ids."));
+        if (kind.Name == VoidEntry.Name) faults.Add(new(FaultCodes.Missing, "voids", "The entry does not say what it takes out.", "Add \"voids\": the id of that entry; `closemown book list` shows ids."));
         return null;
     }
 

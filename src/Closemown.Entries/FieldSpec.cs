@@ -48,7 +48,7 @@ public enum FieldForm
 
 /// <summary>One field of a kind of entry: its name in the contract, its form and its valid range.</summary>
 /// <remarks>The same table drives reading, the command line, the published schema and the docs.</remarks>
-public sealed record FieldSpec(string Name, FieldForm Form, string Help)
+public abstract record FieldSpec(string Name, FieldForm Form, string Help)
 {
     /// <summary>Whether an entry without it is refused.</summary>
     public bool Required { get; init; }

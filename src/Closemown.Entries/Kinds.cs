@@ -1,5 +1,3 @@
-using static Closemown.Entries.FieldForms;
-
 namespace Closemown.Entries;
 
 /// <summary>Every kind of entry there is.</summary>
@@ -9,12 +7,15 @@ public static class Kinds
 
     static Kinds()
     {
-        KindSpec[] general =
+        All =
         [
-            new("decline", Belongs.Unit, Nature.Action, "this advice was not followed", Text("advice", "id of the advice").Must()) { Example = """{"kind":"decline","advice":"next-1"}""" },
-            new("void", Belongs.Nothing, Nature.Action, "just takes out the entry named in voids") { Example = """{"kind":"void","voids":"01900000-0000-7000-8000-000000000001"}""" },
+            UnitEntry.Kind, StripEntry.Kind, FitEntry.Kind, PaperCutEntry.Kind, PaperDragEntry.Kind, ContactEntry.Kind, TorchEntry.Kind,
+            SwathEntry.Kind, FeelerEntry.Kind, ClicksEntry.Kind, SquareUpEntry.Kind, LapEntry.Kind, StoneEntry.Kind, GrindEntry.Kind,
+            RebuildEntry.Kind, StrikeEntry.Kind, GaugeEntry.Kind, ScrewEntry.Kind, LockedEntry.Kind, MeasureEntry.Kind, ServiceEntry.Kind,
+            AreaEntry.Kind, MowEntry.Kind, CanopyEntry.Kind, LookEntry.Kind, ClippingsEntry.Kind, WeatherEntry.Kind, WaterEntry.Kind,
+            FeedEntry.Kind, TreatEntry.Kind, WorkEntry.Kind, SoilTestEntry.Kind, PaceEntry.Kind, WishEntry.Kind, DeclineEntry.Kind,
+            VoidEntry.Kind,
         ];
-        All = [.. SteelKinds.All, .. TurfKinds.All, .. general];
         ByName = All.ToDictionary(k => k.Name, StringComparer.Ordinal);
     }
 

@@ -25,13 +25,13 @@ public static class SpotHeights
     public static IReadOnlyList<SpotHeight> Of(Entry e)
     {
         ArgumentNullException.ThrowIfNull(e);
-        var sd = SdMm[e.Word("how") ?? "ruler"];
-        if (e.Numbers("mm") is not { Count: > 0 } spots)
+        var sd = SdMm[e[CanopyEntry.How] ?? "ruler"];
+        if (e[CanopyEntry.Mm] is not { Count: > 0 } spots)
         {
-            double low = e.Number("lowMm") ?? double.NegativeInfinity, high = e.Number("highMm") ?? double.PositiveInfinity;
+            double low = e[CanopyEntry.LowMm] ?? double.NegativeInfinity, high = e[CanopyEntry.HighMm] ?? double.PositiveInfinity;
             return low <= high ? [new(low, high, sd)] : [];
         }
-        var rounding = e.Number("stepMm") ?? RoundedTo(spots);
+        var rounding = e[CanopyEntry.StepMm] ?? RoundedTo(spots);
         // Rounding well below the scatter only widens it (Sheppard 1898, from memory: the variance of a rounded value is step²/12 more); a coarse card keeps its interval.
         if (rounding <= sd) return [new(spots.Average(), spots.Average(), Math.Sqrt(((sd * sd) + (rounding * rounding / 12)) / spots.Count))];
         return [.. spots.Select(mm => new SpotHeight(mm - (rounding / 2), mm + (rounding / 2), sd))];

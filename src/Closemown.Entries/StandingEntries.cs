@@ -16,7 +16,7 @@ public static class StandingEntries
         if (!IsSorted(all)) Array.Sort(all, EntryOrder.Instance);
         if (Array.TrueForAll(all, e => e.Voids is null)) return all;
         var stands = Resolve(all);
-        return [.. all.Where((e, i) => stands[i] && !e.Is("void"))];
+        return [.. all.Where((e, i) => stands[i] && !e.Is(VoidEntry.Kind))];
     }
 
     private static bool IsSorted(Entry[] all)

@@ -136,7 +136,7 @@ public sealed class Conversation
         var answer = new JsonObject { ["ok"] = true, ["id"] = entry.Id.ToString("D") };
         if (result == AppendResult.Superseded) answer["superseded"] = true;
         if (result != AppendResult.Added) return answer;
-        if (entry.Is("weather"))
+        if (entry.Is(WeatherEntry.Kind))
         {
             Desk.AddWeather(entry);
             return answer;

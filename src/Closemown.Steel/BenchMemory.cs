@@ -67,14 +67,14 @@ public sealed class BenchMemory
     public static bool SetsHeight(Entry e)
     {
         ArgumentNullException.ThrowIfNull(e);
-        return e.Kind.Name is "gauge" or "screw" or "locked";
+        return e.Kind.Name is GaugeEntry.Name or ScrewEntry.Name or LockedEntry.Name;
     }
 
     /// <summary>Whether an entry changes the nip: mown, turned, lapped, ground, hit.</summary>
     public static bool ChangesNip(Entry e)
     {
         ArgumentNullException.ThrowIfNull(e);
-        return Changes.Contains(e.Kind.Name) || e.Kind.Name is "mow" or "strike";
+        return Changes.Contains(e.Kind.Name) || e.Kind.Name is MowEntry.Name or StrikeEntry.Name;
     }
 
     /// <summary>Whether drag, contact or a feeler has told the ends apart since the unit was last opened or struck.</summary>
@@ -142,14 +142,14 @@ public sealed class BenchMemory
     internal void Add(Entry e, double hoursMown, double? surprise)
     {
         var kind = e.Kind.Name;
-        var bench = Bench.Contains(kind) || (kind is "measure" or "service" && e.Word("what") is "straightedge" or NipSigns.KnifeScrews);
+        var bench = Bench.Contains(kind) || (kind is "measure" or "service" && e[ServiceEntry.What] is "straightedge" or NipSigns.KnifeScrews);
         if (bench)
         {
             if (lastBench is { } t && e.At - t > Gap) sitting.Clear();
             lastBench = e.At;
             sitting.Add(e);
         }
-        if (Unusual is { } odd && e.Id != odd.Entry.Id && (kind == odd.Entry.Kind.Name || (odd.Entry.Is("swath") && NipChecks.Contains(kind)))) Unusual = null;
+        if (Unusual is { } odd && e.Id != odd.Entry.Id && (kind == odd.Entry.Kind.Name || (odd.Entry.Is(SwathEntry.Kind) && NipChecks.Contains(kind)))) Unusual = null;
         if (surprise is { } p) Unusual = (e, p);
         Signs.Add(e, this);
         // A new unit is asked about once: until somebody looked it over, or it went from the bench to mowing regardless.
@@ -163,7 +163,7 @@ public sealed class BenchMemory
                 (FitWanted, LookedOver) = (null, true);
                 break;
             case "decline":
-                declined.Add(e.Word("advice")!);
+                declined.Add(e[DeclineEntry.Advice]!);
                 Unusual = null;
                 break;
             case "paper-cut":
@@ -177,11 +177,11 @@ public sealed class BenchMemory
                 if (e[e.Kind.IndexOf(Stations.Left)] is not null && e[e.Kind.IndexOf(Stations.Right)] is not null) EndsCompared = true;
                 break;
             case "swath":
-                if (e.Word("sound") is "ticks" or "louder") OddSound = e;
+                if (e[SwathEntry.Sound] is "ticks" or "louder") OddSound = e;
                 break;
             case "clicks":
                 EverTurned = true;
-                Turned(e.Number("left") ?? 0, e.Number("right") ?? 0);
+                Turned(e[ClicksEntry.Left] ?? 0, e[ClicksEntry.Right] ?? 0);
                 break;
             case "square-up":
                 Direction = (1, 1);
@@ -196,14 +196,14 @@ public sealed class BenchMemory
                 LapsInVain++;
                 Clear();
                 break;
-            case "service" when e.Word("what") == NipSigns.KnifeScrews:
+            case "service" when e[ServiceEntry.What] == NipSigns.KnifeScrews:
                 if (Fit is { } loose && FitRules.Faults(loose).Contains(FitFault.LooseScrews)) (BadFit, Fit, FitWanted) = (null, null, "tightened");
                 EndsCompared = false;
                 Clear();
                 FeelWanted = true;
                 doneSinceChange.Clear();
                 break;
-            case "stone" when e.Word("what") is "nick" or "burr":
+            case "stone" when e[StoneEntry.What] is "nick" or "burr":
                 Fit = Fit is { } nicked && FitRules.Faults(nicked).Any(f => f != FitFault.NickedBlade) ? Fit : null;
                 Clear();
                 break;
@@ -275,7 +275,7 @@ public sealed class BenchMemory
 
     private void Paper(Entry e)
     {
-        var found = Stations.All.Select(s => e.Word(s)).Where(w => w is not null).Select(w => Array.IndexOf(Checks.Words["paper-cut"], w)).ToArray();
+        var found = StationFields.Words.Select(s => e[s]).Where(w => w is not null).Select(w => Array.IndexOf(Checks.Words["paper-cut"], w)).ToArray();
         var mean = found.Average();
         if (paper is { } last && BladeReads.Of(e) is null) Compare(mean == last);
         if (LapsInVain > 0 && paperBeforeLap is { } before && mean < before) (LapsInVain, paperBeforeLap) = (0, null);
@@ -294,11 +294,11 @@ public sealed class BenchMemory
 
     private void Contact(Entry e)
     {
-        var now = Array.ConvertAll<string, int?>([.. Stations.All], s => e.Word(s) is { } w ? Felt(w, Stations.IndexOf(s)) : null);
+        var now = Array.ConvertAll<int, int?>([0, 1, 2], s => e[StationFields.Words[s]] is { } w ? Felt(w, s) : null);
         if (Enumerable.Range(0, 3).Any(s => now[s] is not null && felt[s] is not null)) Compare(Enumerable.Range(0, 3).All(s => now[s] is null || felt[s] is null || now[s] == felt[s]));
         for (var s = 0; s < 3; s++)
         {
-            if (e.Word(Stations.All[s]) is not { } word) continue;
+            if (e[StationFields.Words[s]] is not { } word) continue;
             felt[s] = lastContact[s] = Felt(word, s);
             touched[s] = lastContact[s] < 2;
         }

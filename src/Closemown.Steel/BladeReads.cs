@@ -14,7 +14,7 @@ public sealed class BladeReads
     public static string? Of(Entry e)
     {
         ArgumentNullException.ThrowIfNull(e);
-        return e.Kind.IndexOf("blade") >= 0 ? e.Word("blade") : null;
+        return e.Kind.IndexOf("blade") >= 0 ? e[CheckFields.Blade] : null;
     }
 
     /// <summary>Whether a touch once a turn was felt at a station, and no two blades were felt one by one there since: which is the tightest is not known.</summary>
@@ -37,7 +37,7 @@ public sealed class BladeReads
         var blade = Of(e);
         for (var s = 0; s < 3; s++)
         {
-            if (e.Word(Stations.All[s]) is not { } word) continue;
+            if (e[StationFields.Words[s]] is not { } word) continue;
             if (word == Checks.OnceATurn) once[s] = true;
             if (Checks.CategoryOf(e.Kind.Name, word) is not (>= 0 and var category)) continue;
             var key = (e.Kind.Name, s);
@@ -52,7 +52,7 @@ public sealed class BladeReads
                     tightest[s] = all.MinBy(b => b.Value).Key;
                     once[s] = false;
                 }
-                else if (e.Is("contact") && category < 2) once[s] = false;
+                else if (e.Is(ContactEntry.Kind) && category < 2) once[s] = false;
             }
         }
     }

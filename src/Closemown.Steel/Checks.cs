@@ -94,15 +94,14 @@ public static class Checks
     {
         var reads = new List<CheckRead>(3);
         if (!Words.ContainsKey(e.Kind.Name)) return reads;
-        var manner = new Manner(e.Number("layers") ?? 1, e.Flag("damp") ?? false, e.Word("blade") is not null, e.Word("state") is "just-run" or "sun", bladesDiffer);
+        var manner = new Manner(e[PaperCutEntry.Layers] ?? 1, e[PaperCutEntry.Damp] ?? false, e[CheckFields.Blade] is not null, e[CheckFields.State] is "just-run" or "sun", bladesDiffer);
         for (var s = 0; s < 3; s++)
         {
-            var station = Stations.All[s];
-            if (e.Feeler(station) is { } f)
+            if (e[StationFields.Feelers[s]] is { } f)
                 reads.Add(new(Of(e.Kind.Name, s, unit, strip, manner), -1, f.GoUm ?? double.NegativeInfinity, f.NoGoUm ?? double.PositiveInfinity));
-            else if (e.Word(station) is OnceATurn)
+            else if (e[StationFields.Words[s]] is OnceATurn)
                 reads.Add(new(Of(e.Kind.Name, s, unit, strip, manner), -1, HeavyUm, TouchUm + RunOutUm));
-            else if (e.Word(station) is { } word)
+            else if (e[StationFields.Words[s]] is { } word)
                 reads.Add(new(Of(e.Kind.Name, s, unit, strip, manner), Array.IndexOf(Words[e.Kind.Name], word), 0, 0));
         }
         return reads;

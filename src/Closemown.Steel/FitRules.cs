@@ -22,13 +22,13 @@ public static class FitRules
     {
         ArgumentNullException.ThrowIfNull(fit);
         var faults = new List<FitFault>();
-        if (fit.Word("playLeft") == "knocks") faults.Add(FitFault.BearingLeft);
-        if (fit.Word("playRight") == "knocks") faults.Add(FitFault.BearingRight);
-        if (fit.Word("blades") == "bent") faults.Add(FitFault.BentBlade);
-        if (fit.Word("knifeScrews") == "loose") faults.Add(FitFault.LooseScrews);
-        if (fit.Word("adjusters") == "slipping") faults.Add(FitFault.SlippingAdjuster);
-        if (fit.Word("blades") == "nicked") faults.Add(FitFault.NickedBlade);
-        if (fit.Word("adjusters") == "stiff") faults.Add(FitFault.StiffAdjuster);
+        if (fit[FitEntry.PlayLeft] == "knocks") faults.Add(FitFault.BearingLeft);
+        if (fit[FitEntry.PlayRight] == "knocks") faults.Add(FitFault.BearingRight);
+        if (fit[FitEntry.Blades] == "bent") faults.Add(FitFault.BentBlade);
+        if (fit[FitEntry.KnifeScrews] == "loose") faults.Add(FitFault.LooseScrews);
+        if (fit[FitEntry.Adjusters] == "slipping") faults.Add(FitFault.SlippingAdjuster);
+        if (fit[FitEntry.Blades] == "nicked") faults.Add(FitFault.NickedBlade);
+        if (fit[FitEntry.Adjusters] == "stiff") faults.Add(FitFault.StiffAdjuster);
         return faults;
     }
 

@@ -20,7 +20,7 @@ internal static class LeafTips
     private static readonly string[] Words = ["clean", "ragged"];
 
     /// <summary>Whether an entry is a look at tips.</summary>
-    public static bool Is(Entry e) => e.Is("look") && e.Word("tips") is not null;
+    public static bool Is(Entry e) => e.Is(LookEntry.Kind) && e[LookEntry.Tips] is not null;
 
     /// <summary>The reading, where this unit mowed that area last and nothing was done to it since.</summary>
     /// <param name="e">A look at tips.</param>
@@ -30,7 +30,7 @@ internal static class LeafTips
     public static IEnumerable<CheckRead> Read(Entry e, Entry? mow, bool changed, UnitDescription unit)
     {
         if (mow is null || changed || (e.At - mow.At).TotalHours is < 0 or > Hours || (mow.Area is { } a && e.Area is { } b && a != b)) yield break;
-        var mimics = e.Flag("wet") == true || e.Flag("footprints") == true || e.Word("colour") == "blue-grey";
+        var mimics = e[LookEntry.Wet] == true || e[LookEntry.Footprints] == true || e[LookEntry.Colour] == "blue-grey";
         var terms = new List<Term> { Term.Constant(Layout.CleanOffset, -1) };
         for (var s = 0; s < 3; s++)
         {
@@ -38,6 +38,6 @@ internal static class LeafTips
             terms.Add(Term.State(0, Layout.Edge + s, 1.0 / 3));
         }
         var sd = mimics ? Math.Sqrt((ScatterUm * ScatterUm) + (MimicUm * MimicUm)) : ScatterUm;
-        yield return new(new Check("tips", 1, [.. terms], [unit.CleanUm.Mean + RaggedAboveCleanUm], Words, sd), e.Word("tips") == "clean" ? 0 : 1, 0, 0);
+        yield return new(new Check("tips", 1, [.. terms], [unit.CleanUm.Mean + RaggedAboveCleanUm], Words, sd), e[LookEntry.Tips] == "clean" ? 0 : 1, 0, 0);
     }
 }

@@ -60,7 +60,7 @@ internal sealed class Moment(Entry entry, double hours, (int Left, int Right) di
     public Step[] Moves(UnitDescription unit, GaussianState belief) => Entry.Kind.Name switch
     {
         "mow" => [Steps.Mow(Hours, Sand, belief)],
-        "lap" => [Steps.Lap(Entry.Number("minutes")!.Value, Grit, unit, belief)],
+        "lap" => [Steps.Lap(Entry[LapEntry.Minutes]!.Value, Grit, unit, belief)],
         _ => unasked ??= Unasked(),
     };
 
@@ -69,14 +69,14 @@ internal sealed class Moment(Entry entry, double hours, (int Left, int Right) di
     /// <summary>What does not ask for the belief.</summary>
     private Step[] Unasked() => Entry.Kind.Name switch
     {
-        "clicks" => [Steps.Clicks(Entry.Number("left") ?? 0, Entry.Number("right") ?? 0, Direction)],
+        "clicks" => [Steps.Clicks(Entry[ClicksEntry.Left] ?? 0, Entry[ClicksEntry.Right] ?? 0, Direction)],
         "square-up" => Steps.SquareUp(),
-        "stone" => [Steps.Stone(Entry.Word("what")!)],
-        "grind" => Steps.Grind(Entry.Word("what")!),
-        "rebuild" => Steps.Rebuild(Entry.Flag("newKnife") ?? false, Entry.Flag("groundOnBar") ?? false),
-        "service" when Entry.Word("what") == NipSigns.KnifeScrews => [Steps.KnifeScrews()],
+        "stone" => [Steps.Stone(Entry[StoneEntry.What]!)],
+        "grind" => Steps.Grind(Entry[GrindEntry.What]!),
+        "rebuild" => Steps.Rebuild(Entry[RebuildEntry.NewKnife] ?? false, Entry[RebuildEntry.GroundOnBar] ?? false),
+        "service" when Entry[ServiceEntry.What] == NipSigns.KnifeScrews => [Steps.KnifeScrews()],
         _ when HeightSdUm > 0 => [Steps.HeightSet(HeightSdUm)],
-        "strike" => [Steps.Strike(Stations.IndexOf(Entry.Word("where")))],
+        "strike" => [Steps.Strike(Stations.IndexOf(Entry[StrikeEntry.Where]))],
         _ => [],
     };
 }

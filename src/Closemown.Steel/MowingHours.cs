@@ -13,6 +13,6 @@ public static class MowingHours
     {
         ArgumentNullException.ThrowIfNull(mow);
         ArgumentNullException.ThrowIfNull(unit);
-        return mow.Number("hours") ?? (mow.Number("areaM2")!.Value * (mow.Number("passes") ?? 1) / (unit.WidthMm / 1000 * UsefulWidth * WalkKmPerHour * 1000));
+        return mow[MowEntry.Hours] ?? (mow[MowEntry.AreaM2]!.Value * (mow[MowEntry.Passes] ?? 1) / (unit.WidthMm / 1000 * UsefulWidth * WalkKmPerHour * 1000));
     }
 }

@@ -94,10 +94,10 @@ public sealed class NipSigns
             case "swath":
                 Swath = Read(e).Select(r => (int?)r.Category).Max() ?? Swath;
                 break;
-            case "measure" when e.Word("what") == "straightedge":
-                StraightedgeMm = e.Number(Stations.Centre) ?? Stations.All.Max(s => e.Number(s));
+            case "measure" when e[MeasureEntry.What] == "straightedge":
+                StraightedgeMm = e[MeasureEntry.Centre] ?? StationFields.Numbers.Max(s => e[s]);
                 break;
-            case "service" when e.Word("what") == KnifeScrews:
+            case "service" when e[ServiceEntry.What] == KnifeScrews:
                 (KnifeScrewsDone, HollowSeen, Changed, OtherChecks, FurtherChecks) = (true, 0, true, 0, 0);
                 Array.Fill(fed, false);
                 last.Clear();
@@ -119,14 +119,14 @@ public sealed class NipSigns
     public static bool Warm(Entry e)
     {
         ArgumentNullException.ThrowIfNull(e);
-        return e.Kind.IndexOf("state") >= 0 && e.Word("state") is "just-run" or "sun";
+        return e[CheckFields.State] is "just-run" or "sun";
     }
 
     private static IEnumerable<(int Station, int Category)> Read(Entry e)
     {
         for (var s = 0; s < 3; s++)
         {
-            if (e.Word(Stations.All[s]) is { } word && Checks.CategoryOf(e.Kind.Name, word) is >= 0 and var c) yield return (s, c);
+            if (e[StationFields.Words[s]] is { } word && Checks.CategoryOf(e.Kind.Name, word) is >= 0 and var c) yield return (s, c);
         }
     }
 
@@ -134,9 +134,9 @@ public sealed class NipSigns
     {
         Hot = Warm(e) ? e : null;
         if (CutsEverywhere) FurtherChecks++;
-        if (e.Kind.Name != "paper-cut") OtherChecks++;
+        if (e.Kind.Name != PaperCutEntry.Name) OtherChecks++;
         StripTold = null;
-        var settled = Opposite is { } o && (e.Is("paper-cut") || e.Is(o.First.Kind.Name)) && e[e.Kind.IndexOf(Stations.All[o.Station])] is not null;
+        var settled = Opposite is { } o && (e.Is(PaperCutEntry.Kind) || e.Is(o.First.Kind)) && e.Has(StationFields.Words[o.Station]);
         if (settled) Opposite = null;
         foreach (var (s, c) in Read(e))
         {
@@ -145,12 +145,12 @@ public sealed class NipSigns
                 Opposite = (was.Entry, e, s);
             last[key] = (e, Blades.Widest(e.Kind.Name, s) ?? c);
         }
-        if (e.Is("contact"))
+        if (e.Is(ContactEntry.Kind))
         {
             BackedOff = false;
             if (Read(e).Any(r => r.Category < 2)) FoldsFar = false;
         }
-        if (!e.Is("paper-cut")) return;
+        if (!e.Is(PaperCutEntry.Kind)) return;
         foreach (var (s, _) in Read(e)) fed[s] = true;
         var all = Read(e).ToDictionary(r => r.Station, r => r.Category);
         if (all.Count == 3) FoldsFar = Tightest(0) == 2 && Tightest(1) > 0 && Tightest(2) == 2 && !before.AnyTouched;
@@ -166,14 +166,14 @@ public sealed class NipSigns
     private void Change(Entry e, BenchMemory before)
     {
         Changed = true;
-        Turned |= e.Is("clicks") || e.Is("square-up") || e.Is("lap");
+        Turned |= e.Is(ClicksEntry.Kind) || e.Is(SquareUpEntry.Kind) || e.Is(LapEntry.Kind);
         Array.Fill(fed, false);
         last.Clear();
         Blades.Over();
         (OtherChecks, FurtherChecks, Opposite) = (0, 0, null);
-        BackedOff = e.Is("clicks") && (BackedOff || before.Heavy);
-        if (e.Is("grind") || e.Is("rebuild")) Blades.Forget();
-        if (e.Is("grind") || e.Is("rebuild")) (HollowSeen, HollowLast, StraightedgeMm, KnifeScrewsDone, FoldsFar) = (0, null, null, false, false);
+        BackedOff = e.Is(ClicksEntry.Kind) && (BackedOff || before.Heavy);
+        if (e.Is(GrindEntry.Kind) || e.Is(RebuildEntry.Kind)) Blades.Forget();
+        if (e.Is(GrindEntry.Kind) || e.Is(RebuildEntry.Kind)) (HollowSeen, HollowLast, StraightedgeMm, KnifeScrewsDone, FoldsFar) = (0, null, null, false, false);
     }
 
     private void Mown()

@@ -31,12 +31,12 @@ public sealed record PaperStrip(double Um, double SdUm, double? CutsToUm = null,
     public static PaperStrip Of(Entry e)
     {
         ArgumentNullException.ThrowIfNull(e);
-        var sd = e.Number("sdUm");
+        var sd = e[StripEntry.SdUm];
         PaperStrip strip;
-        if (e.Number("um") is { } um) strip = Told(um);
-        else if (e.Number("stackMm") is { } stack && e.Number("layers") is { } layers) strip = new(stack * 1000 / layers, StackSdUm);
-        else strip = new(e.Number("gsm")!.Value * MicrometrePerGram, e.Number("gsm")!.Value * MicrometrePerGram * GrammageShare);
-        return strip with { SdUm = sd ?? strip.SdUm, CutsToUm = e.Number("cutsToUm"), FoldsFromUm = e.Number("foldsFromUm") };
+        if (e[StripEntry.Um] is { } um) strip = Told(um);
+        else if (e[StripEntry.StackMm] is { } stack && e[StripEntry.Layers] is { } layers) strip = new(stack * 1000 / layers, StackSdUm);
+        else strip = new(e[StripEntry.Gsm]!.Value * MicrometrePerGram, e[StripEntry.Gsm]!.Value * MicrometrePerGram * GrammageShare);
+        return strip with { SdUm = sd ?? strip.SdUm, CutsToUm = e[StripEntry.CutsToUm], FoldsFromUm = e[StripEntry.FoldsFromUm] };
     }
 
     /// <summary>Where a paper cut check passes from cuts to nicks and from nicks to folds, µm of gap + bluntness.</summary>

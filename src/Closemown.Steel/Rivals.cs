@@ -1,3 +1,4 @@
+using Closemown.Entries;
 using Closemown.Estimation;
 
 namespace Closemown.Steel;
@@ -167,7 +168,7 @@ internal static class Rivals
                 for (var s = 0; s < 3; s++) yield return (RivalKind.Strike, Steps.Strike(s), StrikeOften / 3);
                 break;
             case "clicks":
-                var (l, r) = (Math.Abs(m.Entry.Number("left") ?? 0), Math.Abs(m.Entry.Number("right") ?? 0));
+                var (l, r) = (Math.Abs(m.Entry[ClicksEntry.Left] ?? 0), Math.Abs(m.Entry[ClicksEntry.Right] ?? 0));
                 if (l > 0) yield return (RivalKind.SlippedClick, Steps.Slipped(l, 0), SlipOften * l);
                 if (r > 0) yield return (RivalKind.SlippedClick, Steps.Slipped(0, r), SlipOften * r);
                 break;

@@ -28,18 +28,18 @@ internal sealed class SidesFollow
 
     public void Add(Entry e)
     {
-        if (e.Is("clicks"))
+        if (e.Is(ClicksEntry.Kind))
         {
-            for (var s = 0; s < 2; s++) Turn(s, e.Number(s == 0 ? "left" : "right") ?? 0);
+            for (var s = 0; s < 2; s++) Turn(s, e[s == 0 ? ClicksEntry.Left : ClicksEntry.Right] ?? 0);
         }
         else if (StripChecks.Contains(e.Kind.Name) && BladeReads.Of(e) is null)
         {
             for (var s = 0; s < 2; s++)
             {
-                if (e.Word(Stations.All[2 * s]) is { } word) Read(s, e.Kind.Name, word);
+                if (e[StationFields.Words[2 * s]] is { } word) Read(s, e.Kind.Name, word);
             }
         }
-        else if (e.Kind.Name is "mow" or "lap" or "square-up" or "rebuild" or "grind" or "fit" or "strip" or "service")
+        else if (e.Kind.Name is MowEntry.Name or LapEntry.Name or SquareUpEntry.Name or RebuildEntry.Name or GrindEntry.Name or FitEntry.Name or StripEntry.Name or ServiceEntry.Name)
         {
             for (var s = 0; s < 2; s++) sides[s] = new();
         }

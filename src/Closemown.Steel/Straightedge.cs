@@ -11,11 +11,11 @@ internal static class Straightedge
     private const double ScatterUm = 12;
 
     /// <summary>Whether an entry is such a reading, with a figure for the middle.</summary>
-    public static bool Is(Entry e) => e.Is("measure") && e.Word("what") == "straightedge" && e.Number(Stations.Centre) is not null;
+    public static bool Is(Entry e) => e.Is(MeasureEntry.Kind) && e[MeasureEntry.What] == "straightedge" && e[MeasureEntry.Centre] is not null;
 
     public static CheckRead Read(Entry e)
     {
-        var um = 1000 * e.Number(Stations.Centre)!.Value;
+        var um = 1000 * e[MeasureEntry.Centre]!.Value;
         return new(new Check("straightedge", 1, [Term.State(0, Layout.Bow, 1)], [um - HalfStepUm, um + HalfStepUm], Words, ScatterUm), -1, um - HalfStepUm, um + HalfStepUm);
     }
 

@@ -72,15 +72,15 @@ public sealed record UnitDescription
 
     private static UnitDescription With(UnitDescription u, Entry e)
     {
-        var band = e.Numbers("bandUm") is { } b && b[0] < b[1] ? (b[0], b[1])
-            : e.Word("setting") switch
+        var band = e[UnitEntry.BandUm] is { } b && b[0] < b[1] ? (b[0], b[1])
+            : e[UnitEntry.Setting] switch
             {
                 "light-contact" => SteelDefaults.LightContactBandUm,
                 "clear" => SteelDefaults.ClearBandUm,
                 _ => u.BandUm,
             };
         var priors = u.Priors;
-        if (e.Priors("priors") is { } more)
+        if (e[UnitEntry.Priors] is { } more)
         {
             var all = new Dictionary<string, Prior>(u.Priors);
             foreach (var (key, prior) in more) all[key] = prior;
@@ -88,21 +88,21 @@ public sealed record UnitDescription
         }
         return u with
         {
-            Blades = e.Number("blades") is { } n ? (int)n : u.Blades,
-            ReelMm = e.Number("reelMm") ?? u.ReelMm,
-            WidthMm = e.Number("widthMm") ?? u.WidthMm,
-            ClipMm = e.Number("clipMm") ?? u.ClipMm,
-            ToldClickUm = e.Number("clickUm") ?? u.ToldClickUm,
-            ToldClickSdUm = e.Number("clickSdUm") ?? u.ToldClickSdUm,
-            AdjusterStep = e.Word("adjusterStep") ?? u.AdjusterStep,
-            InTurns = e.Word("inTurns") ?? u.InTurns,
-            AdjusterAtMm = e.Numbers("adjusterAtMm") is { } a && a[1] - a[0] >= 20 ? a : u.AdjusterAtMm,
-            StationAtMm = e.Numbers("stationAtMm") ?? u.StationAtMm,
+            Blades = e[UnitEntry.Blades] is { } n ? (int)n : u.Blades,
+            ReelMm = e[UnitEntry.ReelMm] ?? u.ReelMm,
+            WidthMm = e[UnitEntry.WidthMm] ?? u.WidthMm,
+            ClipMm = e[UnitEntry.ClipMm] ?? u.ClipMm,
+            ToldClickUm = e[UnitEntry.ClickUm] ?? u.ToldClickUm,
+            ToldClickSdUm = e[UnitEntry.ClickSdUm] ?? u.ToldClickSdUm,
+            AdjusterStep = e[UnitEntry.AdjusterStep] ?? u.AdjusterStep,
+            InTurns = e[UnitEntry.InTurns] ?? u.InTurns,
+            AdjusterAtMm = e[UnitEntry.AdjusterAtMm] is { } a && a[1] - a[0] >= 20 ? a : u.AdjusterAtMm,
+            StationAtMm = e[UnitEntry.StationAtMm] ?? u.StationAtMm,
             BandUm = band,
-            CleanUm = new(e.Number("cleanUm") ?? u.CleanUm.Mean, e.Number("cleanSdUm") ?? u.CleanUm.Sd),
-            Relief = e.Word("relief") is { } r ? r == "yes" : u.Relief,
-            Grits = e.Numbers("grits") ?? u.Grits,
-            Owns = e.Texts("owns") is { } o ? new HashSet<string>(o, StringComparer.Ordinal) : u.Owns,
+            CleanUm = new(e[UnitEntry.CleanUm] ?? u.CleanUm.Mean, e[UnitEntry.CleanSdUm] ?? u.CleanUm.Sd),
+            Relief = e[UnitEntry.Relief] is { } r ? r == "yes" : u.Relief,
+            Grits = e[UnitEntry.Grits] ?? u.Grits,
+            Owns = e[UnitEntry.Owns] is { } o ? new HashSet<string>(o, StringComparer.Ordinal) : u.Owns,
             Priors = priors,
         };
     }

@@ -112,7 +112,7 @@ public sealed class UnitTrack
     public static UnitTrack Of(string name, IReadOnlyList<Entry> standing, LearningOptions? options = null)
     {
         ArgumentNullException.ThrowIfNull(standing);
-        var track = new UnitTrack(UnitDescription.Of(name, standing.Where(e => e.Unit == name && e.Is("unit"))), options);
+        var track = new UnitTrack(UnitDescription.Of(name, standing.Where(e => e.Unit == name && e.Is(UnitEntry.Kind))), options);
         foreach (var e in standing) track.Add(e);
         return track;
     }
@@ -121,7 +121,7 @@ public sealed class UnitTrack
     public bool Concerns(Entry e)
     {
         ArgumentNullException.ThrowIfNull(e);
-        return e.Unit == Unit.Name || e.Is("work") || LeafTips.Is(e);
+        return e.Unit == Unit.Name || e.Is(WorkEntry.Kind) || LeafTips.Is(e);
     }
 
     /// <summary>Adds the next entry.</summary>
@@ -133,14 +133,14 @@ public sealed class UnitTrack
         var tips = LeafTips.Is(e);
         if (tips && ReadsOf(e).Count == 0) return null;
         Entries++;
-        FitSeen |= e.Is("fit");
-        var hours = e.Is("mow") ? MowingHours.Of(e, Unit) : 0;
+        FitSeen |= e.Is(FitEntry.Kind);
+        var hours = e.Is(MowEntry.Kind) ? MowingHours.Of(e, Unit) : 0;
         var newStrip = UseStrip(e);
-        if (e.Is("lap")) LastGrit = e.Number("grit") ?? LastGrit;
+        if (e.Is(LapEntry.Kind)) LastGrit = e[LapEntry.Grit] ?? LastGrit;
         if (BladeReads.Of(e) is { } named) blades.Add(named);
         var reads = ReadsOf(e);
         var person = reads.Count > 0 ? running.HandOf(e.By ?? "") : 0;
-        if (newStrip is not null || e.Is("square-up") || (!tips && !e.Is("swath") && !Memory.AtBench(e.At))) repeats.Over();
+        if (newStrip is not null || e.Is(SquareUpEntry.Kind) || (!tips && !e.Is(SwathEntry.Kind) && !Memory.AtBench(e.At))) repeats.Over();
         reads = repeats.Of(reads, person, BladeReads.Of(e));
         var setsHeight = BenchMemory.SetsHeight(e);
         if (BenchMemory.ChangesNip(e)) height.Close(running.Current);
@@ -210,13 +210,13 @@ public sealed class UnitTrack
     private PaperStrip? UseStrip(Entry e)
     {
         PaperStrip? strip = null;
-        if (e.Is("strip")) strip = PaperStrip.Of(e);
-        else if (e.Kind.IndexOf("stripUm") >= 0 && e.Number("stripUm") is { } um && Math.Abs(um - Strip.Um) > 0.5) strip = PaperStrip.Told(um);
+        if (e.Is(StripEntry.Kind)) strip = PaperStrip.Of(e);
+        else if (e[PaperCutEntry.StripUm] is { } um && Math.Abs(um - Strip.Um) > 0.5) strip = PaperStrip.Told(um);
         if (strip is not null) (Strip, StripKnown) = (strip, true);
         return strip;
     }
 
-    private List<CheckRead> ReadsOf(Entry e) => e.Is("square-up")
+    private List<CheckRead> ReadsOf(Entry e) => e.Is(SquareUpEntry.Kind)
         ? [.. ((int[])[0, 2]).Select(s => new CheckRead(Checks.Of("paper-drag", s, Unit, Strip), 1, 0, 0))]
         : Straightedge.Is(e) ? [Straightedge.Read(e)]
         : LeafTips.Is(e) ? [.. LeafTips.Read(e, Memory.LastMow, Memory.FeelWanted, Unit)]
@@ -241,12 +241,12 @@ public sealed class UnitTrack
     /// <summary>Turf work and mowing change how fast the edges dull: topdressing × 8 ± 5, halving each mowing (common practice, no source).</summary>
     private void Turf(Entry e)
     {
-        if (e.Is("mow"))
+        if (e.Is(MowEntry.Kind))
         {
             sand = 1 + ((sand - 1) / 2);
             if (sand < 1.1) sand = 1;
         }
-        else if (e.Is("work") && e.Word("what") == "topdress")
+        else if (e.Is(WorkEntry.Kind) && e[WorkEntry.What] == "topdress")
         {
             sand = 8;
         }

@@ -32,8 +32,8 @@ public static class KindNames
         var word = said.ToLowerInvariant();
         if (Kinds.Find(word) is { } kind) return (kind, []);
         if (Array.Find(Other, o => o.Said.Contains(word)).Kind is { } other) return (Kinds.Get(other), []);
-        if (word is "rain") return (Kinds.Get("weather"), ["rain"]);
-        return Sayings.Work(word) is { } work ? (Kinds.Get("work"), [work]) : null;
+        if (word is "rain") return (WeatherEntry.Kind, ["rain"]);
+        return Sayings.Work(word) is { } work ? (WorkEntry.Kind, [work]) : null;
     }
 
     /// <summary>What to say of a word that names no kind.</summary>

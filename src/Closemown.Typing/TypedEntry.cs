@@ -52,7 +52,7 @@ public sealed class TypedEntry(KindSpec kind, WritingStyle style, BookNames? nam
     public void Set(FieldSpec field, string text)
     {
         if (Today is { } today && field.Form is FieldForm.Date or FieldForm.Dates) text = string.Join(',', text.Split(',', ';').Select(d => Iso(field, d.Trim(), today)));
-        if (Kind.Name == "unit" && field.Name == "clickUm" && ClickTurns.Read(text, Style) is { } click)
+        if (Kind.Name == UnitEntry.Name && field.Name == "clickUm" && ClickTurns.Read(text, Style) is { } click)
         {
             Roughly(field, click, text);
             return;
@@ -71,7 +71,7 @@ public sealed class TypedEntry(KindSpec kind, WritingStyle style, BookNames? nam
     private string Iso(FieldSpec field, string text, DateOnly today)
     {
         string[] words = [text];
-        return DayTyped.Read(words, 0, today, ahead: Kind.Name != "weather", out var day) > 0 ? day.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture) : throw DayTyped.None(text, field.Name);
+        return DayTyped.Read(words, 0, today, ahead: Kind.Name != WeatherEntry.Name, out var day) > 0 ? day.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture) : throw DayTyped.None(text, field.Name);
     }
 
     /// <summary>Sets a field to another number than the one typed; what was typed is kept beside it.</summary>
@@ -125,7 +125,7 @@ public sealed class TypedEntry(KindSpec kind, WritingStyle style, BookNames? nam
     /// <exception cref="TypedFault">The text is no number.</exception>
     public void SetOther(string name, string text)
     {
-        var field = new FieldSpec(name, FieldForm.Number, "");
+        var field = new Field<double>(name, FieldForm.Number, "");
         text = text.Replace("mg/kg", "", StringComparison.OrdinalIgnoreCase).Replace("ppm", "", StringComparison.OrdinalIgnoreCase).Trim();
         values[name] = FieldText.Read(Kind, field, text, Style);
     }

@@ -103,7 +103,7 @@ public static class HeightPlanner
 
     /// <summary>Entries of the unit since it was last mown with.</summary>
     private static IEnumerable<Entry> Latest(Desk desk, string unit) =>
-        desk.Standing.Reverse().Where(e => e.Unit == unit || e.Is("decline")).TakeWhile(e => !e.Is("mow")).Reverse();
+        desk.Standing.Reverse().Where(e => e.Unit == unit || e.Is(DeclineEntry.Kind)).TakeWhile(e => !e.Is(MowEntry.Kind)).Reverse();
 
     /// <summary>What was declined since the last reading or turn.</summary>
     private static HashSet<string> Declined(Desk desk, List<Entry> latest)
@@ -111,7 +111,7 @@ public static class HeightPlanner
         var found = new HashSet<string>(StringComparer.Ordinal);
         for (var i = latest.Count - 1; i >= 0 && !Setting.Contains(latest[i].Kind.Name); i--)
         {
-            if (latest[i].Word("advice") is not { } id || AdviceId.Read(id) is not { Setting: { } asked } name) continue;
+            if (latest[i][DeclineEntry.Advice] is not { } id || AdviceId.Read(id) is not { Setting: { } asked } name) continue;
             if (name.Step is { } step) found.Add(step.Do);
             else if (EarlierBook.Of(desk, name) is { } then) found.Add(Next(then, asked).Step.Do);
         }

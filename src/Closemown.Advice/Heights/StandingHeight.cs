@@ -15,17 +15,17 @@ public sealed record StandingHeight(double Mm, DateTimeOffset At, Entry From)
         foreach (var e in desk.Standing.Reverse())
         {
             if (area is not null && e.Area != area) continue;
-            if (e.Is("canopy"))
+            if (e.Is(CanopyEntry.Kind))
             {
-                if (e.Numbers("mm") is { Count: > 0 } spots) return new(spots.Average(), e.At, e);
-                if (e.Number("lowMm") is { } low && e.Number("highMm") is { } high) return new((low + high) / 2, e.At, e);
+                if (e[CanopyEntry.Mm] is { Count: > 0 } spots) return new(spots.Average(), e.At, e);
+                if (e[CanopyEntry.LowMm] is { } low && e[CanopyEntry.HighMm] is { } high) return new((low + high) / 2, e.At, e);
             }
-            else if (e.Is("mow"))
+            else if (e.Is(MowEntry.Kind))
             {
                 // As the unit stood when asked: settings are seldom changed between a mowing and the question.
-                if (e.Number("cutMm") is { } cut) return new(cut, e.At, e);
+                if (e[MowEntry.CutMm] is { } cut) return new(cut, e.At, e);
                 if (e.Unit is { } unit && desk.Height(unit) is { Track.Readings: > 0 } belief) return new(belief.CutMm(area).Mean, e.At, e);
-                if (e.Number("benchMm") is { } bench && e.Unit is { } by) return new(desk.Height(by).CutAtMm(bench, area).Mean, e.At, e);
+                if (e[MowEntry.BenchMm] is { } bench && e.Unit is { } by) return new(desk.Height(by).CutAtMm(bench, area).Mean, e.At, e);
             }
         }
         return null;

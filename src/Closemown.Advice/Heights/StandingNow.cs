@@ -1,3 +1,5 @@
+using Closemown.Entries;
+
 namespace Closemown.Advice;
 
 /// <summary>What an area's turf stands at when it is asked, mm.</summary>
@@ -10,7 +12,7 @@ internal static class StandingNow
     public static double? Of(Desk desk, string area, DateTimeOffset now)
     {
         if (StandingHeight.Of(desk, area) is not { } read) return null;
-        if (read.From.Is("canopy") && (now - read.At).TotalHours < FreshHours) return read.Mm;
+        if (read.From.Is(CanopyEntry.Kind) && (now - read.At).TotalHours < FreshHours) return read.Mm;
         if (desk.Ledger(area).Track is { HeightReadings: 0, Mowings: 0 }) return read.Mm;
         var today = AreaToday.Of(desk, area, TurfTime.Now(desk, now));
         return today.HeightKnown ? today.CanopyMm.Mean : null;

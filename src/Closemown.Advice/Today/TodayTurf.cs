@@ -1,3 +1,4 @@
+using Closemown.Entries;
 using Closemown.Turf;
 
 namespace Closemown.Advice;
@@ -29,7 +30,7 @@ internal static class TodayTurf
         }
         // Frozen or soaked ground is not watered; footprints that stay ask for it.
         if (t.Water.On == t.Date && t.Off.All(o => o == "footprints stay") && TurfSpeech.Water(t) is { } water)
-            yield return new TodayTask("water", t.Wilting ? Urgency.Now : t.Ledger.Heard.Any(e => e.Is("water")) ? Urgency.Today : Urgency.CanWait, water, t.Wilting ? "It wilts: water before mowing." : "") { Area = t.AreaName, Plan = plan, WaterMm = t.WateringEvenness is { } even ? t.Water.GrossMm(even) : t.Water.Mm };
+            yield return new TodayTask("water", t.Wilting ? Urgency.Now : t.Ledger.Heard.Any(e => e.Is(WaterEntry.Kind)) ? Urgency.Today : Urgency.CanWait, water, t.Wilting ? "It wilts: water before mowing." : "") { Area = t.AreaName, Plan = plan, WaterMm = t.WateringEvenness is { } even ? t.Water.GrossMm(even) : t.Water.Mm };
         if (t.Off.Count == 0 && TurfSpeech.NotKnown(t) is { } unknown)
         {
             yield return new TodayTask("canopy", Urgency.Today, unknown, "When to mow, and at which height, follows from that.") { Area = t.AreaName, Plan = plan };

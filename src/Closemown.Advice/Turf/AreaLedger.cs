@@ -27,10 +27,10 @@ internal sealed class AreaLedger
     public AreaLedger(string name, bool only, IReadOnlyList<Entry> standing, WeatherRecord record, Func<string, HeightUnit> unitOf)
     {
         (Name, this.only, this.unitOf) = (name, only, unitOf);
-        var area = TurfArea.Of(name, standing.Where(e => e.Is("area") && e.Area == name));
+        var area = TurfArea.Of(name, standing.Where(e => e.Is(AreaEntry.Kind) && e.Area == name));
         var first = standing.FirstOrDefault(Own)?.At ?? (standing.Count > 0 ? standing[0].At : (DateTimeOffset?)null) ?? new DateTimeOffset(2000, 1, 1, 0, 0, 0, TimeSpan.Zero);
         // Care is known to the days from the start, so that a late feed does not make them twice.
-        var days = new TurfDays(area, record, standing.Where(e => e.Kind.Name is "water" or "feed" or "treat" && Own(e)), area.LocalDate(first));
+        var days = new TurfDays(area, record, standing.Where(e => e.Kind.Name is WaterEntry.Name or FeedEntry.Name or TreatEntry.Name && Own(e)), area.LocalDate(first));
         Track = new(area, days);
         foreach (var e in standing) Take(e, caring: false);
     }
@@ -59,7 +59,7 @@ internal sealed class AreaLedger
     public double? Add(Entry e) => Take(e, caring: true);
 
     /// <summary>Whether an entry is about this area.</summary>
-    public bool Own(Entry e) => e.Area is { } a ? a == Name : only && (e.Is("mow") || e.Kind.Belongs == Belongs.Area);
+    public bool Own(Entry e) => e.Area is { } a ? a == Name : only && (e.Is(MowEntry.Kind) || e.Kind.Belongs == Belongs.Area);
 
     private double? Take(Entry e, bool caring)
     {
@@ -67,17 +67,17 @@ internal sealed class AreaLedger
         if (Own(e))
         {
             belief = null;
-            if (!e.Is("weather")) heard.Add(e);
-            if (e.Is("wish")) Wish = Wish.After(e);
-            if (e.Is("mow"))
+            if (!e.Is(WeatherEntry.Kind)) heard.Add(e);
+            if (e.Is(WishEntry.Kind)) Wish = Wish.After(e);
+            if (e.Is(MowEntry.Kind))
             {
                 surprise = Track.Add(e, Cut(e));
                 Unit = e.Unit ?? Unit;
             }
-            else if (caring || e.Kind.Name is not ("water" or "feed" or "treat")) surprise = Track.Add(e);
+            else if (caring || e.Kind.Name is not (WaterEntry.Name or FeedEntry.Name or TreatEntry.Name)) surprise = Track.Add(e);
         }
         if (surprise is { } p) LastRead = (e, p);
-        if (!e.Is("canopy"))
+        if (!e.Is(CanopyEntry.Kind))
         {
             // A unit that was not asked for yet starts late; then it is walked through from the beginning.
             foreach (var t in benches.Values) t.Add(e);
@@ -88,7 +88,7 @@ internal sealed class AreaLedger
 
     private CutHeight? Cut(Entry mow)
     {
-        if (mow.Number("cutMm") is { } told) return new(told, AreaDefaults.ToldCutSdMm);
+        if (mow[MowEntry.CutMm] is { } told) return new(told, AreaDefaults.ToldCutSdMm);
         if (mow.Unit is { } unit)
         {
             if (!benches.TryGetValue(unit, out var bench))

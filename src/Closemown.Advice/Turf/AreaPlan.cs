@@ -136,24 +136,24 @@ public sealed record AreaPlan(AreaToday Today, MowingPlan Plan)
         var offset = ledger.Belief.CutOffsetMm.Mean;
         var mown = ledger.Track.Cuts.Where(c => c.Mowing.At <= today.At).Select(c => (ledger.Track.Area.LocalDate(c.Mowing.At), c.CutMm + offset));
         if (UsedHeight.Of(mown, today.CanopyMm.Mean, today.Date) is { } told) return told;
-        var after = ledger.Heard.LastOrDefault(e => e.Is("canopy") && e.At <= today.At && e.Word("when") == "after");
-        bool Lately(Entry e) => e.Is("canopy") && e.At <= today.At && (today.At - e.At).TotalDays <= PlanLimits.UsedDays;
+        var after = ledger.Heard.LastOrDefault(e => e.Is(CanopyEntry.Kind) && e.At <= today.At && e[CanopyEntry.When] == "after");
+        bool Lately(Entry e) => e.Is(CanopyEntry.Kind) && e.At <= today.At && (today.At - e.At).TotalDays <= PlanLimits.UsedDays;
         var heard = after is not null ? [after] : ledger.Heard.Where(Lately);
-        var read = heard.Select(e => e.Numbers("mm")).Where(mm => mm is { Count: > 0 });
+        var read = heard.Select(e => e[CanopyEntry.Mm]).Where(mm => mm is { Count: > 0 });
         return new(read.Select(mm => mm!.Average()).Append(today.CanopyMm.Mean).Min(), null);
     }
 
     /// <summary>Minutes of a usual mowing here: the middle of the last ones.</summary>
     private static double Minutes(AreaLedger ledger)
     {
-        var hours = ledger.Track.Cuts.TakeLast(UsualOf).Select(c => c.Mowing.Number("hours")).OfType<double>().Order().ToList();
+        var hours = ledger.Track.Cuts.TakeLast(UsualOf).Select(c => c.Mowing[MowEntry.Hours]).OfType<double>().Order().ToList();
         return hours.Count == 0 ? UntoldMinutes : Math.Round(60 * hours[hours.Count / 2]);
     }
 
     /// <summary>Days until the turf has got over sand, verticutting or coring. Common practice, no source.</summary>
     private static int NoLoweringDays(AreaLedger ledger, AreaToday today)
     {
-        var work = ledger.Heard.LastOrDefault(e => e.At <= today.At && e.Is("work") && e.Word("what") is "topdress" or "verticut" or "aerate");
+        var work = ledger.Heard.LastOrDefault(e => e.At <= today.At && e.Is(WorkEntry.Kind) && e[WorkEntry.What] is "topdress" or "verticut" or "aerate");
         return work is null ? 0 : Math.Max(0, ledger.Track.Area.LocalDate(work.At).DayNumber + AfterWorkDays - today.Date.DayNumber);
     }
 

@@ -1,3 +1,4 @@
+using Closemown.Entries;
 using Closemown.Height;
 using Closemown.Turf;
 
@@ -106,12 +107,12 @@ public sealed class AreaToday
         var canopy = Of(belief.StandsMm(at, state));
         var cut = Cut(desk, ledger);
         var look = DayLook.On(ledger, date, at);
-        var fed = ledger.Heard.Where(e => e.Is("feed") && e.At <= at && e.At > at.AddDays(-FeedDays)).Sum(e => e.Number("nGm2") ?? 0);
+        var fed = ledger.Heard.Where(e => e.Is(FeedEntry.Kind) && e.At <= at && e.At > at.AddDays(-FeedDays)).Sum(e => e[FeedEntry.NGm2] ?? 0);
         return new(ledger, at, days)
         {
             Day = day,
             CanopyMm = canopy,
-            News = ledger.Heard.LastOrDefault(e => e.At <= at && e.Kind.Name is "canopy" or "mow")?.At,
+            News = ledger.Heard.LastOrDefault(e => e.At <= at && e.Kind.Name is CanopyEntry.Name or MowEntry.Name)?.At,
             GrowthMm = Of(AreaBelief.GrowthMm(state, day)),
             Stress = Of(AreaBelief.Stress(state)),
             StressLevels = AreaBelief.StressLevels(state),
@@ -123,7 +124,7 @@ public sealed class AreaToday
             Frosts = [.. Enumerable.Range(NightOver(ledger, at) ? 1 : 0, FrostOutlook.Nights).Select(k => (Date: date.AddDays(k), P: FrostOutlook.Probability(days.On(date.AddDays(k)), k, days.Usual.On(date.AddDays(k))))).Where(n => n.P >= FrostOutlook.NamedFrom && days.On(n.Date).Weather.Read is not null)],
             ForecastKnown = days.On(date.AddDays(1)).Weather.Read is not null,
             Waters = habit,
-            Wilting = day.Wilting || look?.Flag("footprints") == true || look?.Word("colour") == "blue-grey",
+            Wilting = day.Wilting || look?[LookEntry.Footprints] == true || look?[LookEntry.Colour] == "blue-grey",
             Off = [.. OffWords(day.KeepOff), .. Seen(look)],
         };
     }
@@ -131,7 +132,7 @@ public sealed class AreaToday
     /// <summary>What the last catch cans say of how evenly the water falls.</summary>
     private static double? Evenness(AreaLedger ledger, DateTimeOffset at)
     {
-        var cans = ledger.Heard.Where(e => e.Is("water") && e.At <= at).Select(e => e.Numbers("cansMm")).LastOrDefault(c => c is not null && CatchCans.Tell(c));
+        var cans = ledger.Heard.Where(e => e.Is(WaterEntry.Kind) && e.At <= at).Select(e => e[WaterEntry.CansMm]).LastOrDefault(c => c is not null && CatchCans.Tell(c));
         return cans is null ? null : Math.Max(LeastEvenness, CatchCans.LowQuarter(cans));
     }
 
@@ -163,10 +164,10 @@ public sealed class AreaToday
     internal static IEnumerable<string> Seen(DayLook? look)
     {
         if (look is null) yield break;
-        if (look.Flag("frost") == true) yield return "frost seen";
-        if (look.Flag("frozenSoil") == true) yield return "frozen soil felt";
-        if (look.Flag("wet") == true) yield return "wet underfoot";
-        if (look.Flag("footprints") == true) yield return "footprints stay";
+        if (look[LookEntry.Frost] == true) yield return "frost seen";
+        if (look[LookEntry.FrozenSoil] == true) yield return "frozen soil felt";
+        if (look[LookEntry.Wet] == true) yield return "wet underfoot";
+        if (look[LookEntry.Footprints] == true) yield return "footprints stay";
     }
 
     private static HeightEstimate Of((double Mean, double Sd) e) => new(e.Mean, e.Sd);

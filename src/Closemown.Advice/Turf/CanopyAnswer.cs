@@ -25,7 +25,7 @@ public static class CanopyAnswer
     {
         ArgumentNullException.ThrowIfNull(plan);
         var (ledger, today) = (plan.Today.Ledger, plan.Today.Date);
-        var read = ledger.Heard.Where(e => e.Is("canopy")).Select(e => (Entry: e, Date: ledger.Track.Area.LocalDate(e.At))).Where(r => r.Date >= today.AddDays(-back)).ToList();
+        var read = ledger.Heard.Where(e => e.Is(CanopyEntry.Kind)).Select(e => (Entry: e, Date: ledger.Track.Area.LocalDate(e.At))).Where(r => r.Date >= today.AddDays(-back)).ToList();
         var answer = new JsonObject
         {
             ["area"] = ledger.Name,
@@ -54,7 +54,7 @@ public static class CanopyAnswer
     /// <summary>The middle of what was read at its spots; null where only a side of it was seen.</summary>
     private static JsonObject? Reading(Entry e)
     {
-        double? mm = e.Numbers("mm") is { Count: > 0 } spots ? spots.Average() : (e.Number("lowMm") + e.Number("highMm")) / 2;
-        return mm is null ? null : new JsonObject { ["mm"] = mm, ["spots"] = e.Numbers("mm")?.Count ?? 1, ["when"] = e.Word("when") };
+        double? mm = e[CanopyEntry.Mm] is { Count: > 0 } spots ? spots.Average() : (e[CanopyEntry.LowMm] + e[CanopyEntry.HighMm]) / 2;
+        return mm is null ? null : new JsonObject { ["mm"] = mm, ["spots"] = e[CanopyEntry.Mm]?.Count ?? 1, ["when"] = e[CanopyEntry.When] };
     }
 }

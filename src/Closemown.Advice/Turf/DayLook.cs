@@ -18,17 +18,20 @@ internal sealed class DayLook
     /// <summary>The looks of a day up to a time; null where there were none.</summary>
     public static DayLook? On(AreaLedger ledger, DateOnly date, DateTimeOffset to)
     {
-        List<Entry> looks = [.. ledger.Heard.Where(e => e.Is("look") && e.At <= to && ledger.Track.Area.LocalDate(e.At) == date)];
+        List<Entry> looks = [.. ledger.Heard.Where(e => e.Is(LookEntry.Kind) && e.At <= to && ledger.Track.Area.LocalDate(e.At) == date)];
         return looks.Count == 0 ? null : new(date, looks);
     }
 
     /// <summary>The looks of the last day that has any; null where there were none.</summary>
     public static DayLook? Last(AreaLedger ledger, DateTimeOffset to) =>
-        ledger.Heard.LastOrDefault(e => e.Is("look") && e.At <= to) is { } last ? On(ledger, ledger.Track.Area.LocalDate(last.At), to) : null;
+        ledger.Heard.LastOrDefault(e => e.Is(LookEntry.Kind) && e.At <= to) is { } last ? On(ledger, ledger.Track.Area.LocalDate(last.At), to) : null;
 
-    public string? Word(string name) => looks.FindLast(e => e.Word(name) is not null)?.Word(name);
+    /// <summary>The last word of the day in a field.</summary>
+    public string? this[Field<string> field] => looks.FindLast(e => e[field] is not null)?[field];
 
-    public bool? Flag(string name) => looks.FindLast(e => e.Flag(name) is not null)?.Flag(name);
+    /// <summary>The last yes or no of the day in a field.</summary>
+    public bool? this[Field<bool> field] => looks.FindLast(e => e[field] is not null)?[field];
 
-    public double? Number(string name) => looks.FindLast(e => e.Number(name) is not null)?.Number(name);
+    /// <summary>The last number of the day in a field.</summary>
+    public double? this[Field<double> field] => looks.FindLast(e => e[field] is not null)?[field];
 }

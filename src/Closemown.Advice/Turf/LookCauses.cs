@@ -1,3 +1,4 @@
+using Closemown.Entries;
 using Closemown.Turf;
 
 namespace Closemown.Advice;
@@ -23,13 +24,13 @@ public static class LookCauses
         if (DayLook.Last(t.Ledger, t.At) is not { } look || look.Date < t.Date.AddDays(-Back)) return [];
         var days = Enumerable.Range(0, Back).Select(k => track.Days.On(look.Date.AddDays(-k))).ToList();
         var causes = new List<LookCause>();
-        if (look.Word("colour") is { } colour) causes.AddRange(OfColour(colour, new(days, track.Area, look)));
-        if (look.Word("tips") is "white" or "ragged" && track.LastMowing is { } mown && (look.At - mown.At).TotalDays <= TipsDays)
+        if (look[LookEntry.Colour] is { } colour) causes.AddRange(OfColour(colour, new(days, track.Area, look)));
+        if (look[LookEntry.Tips] is "white" or "ragged" && track.LastMowing is { } mown && (look.At - mown.At).TotalDays <= TipsDays)
         {
-            causes.Add(new(look.Word("tips") + " tips", "a blunt edge or a wide gap", "a day or two after mowing: feel and paper at the bench"));
-            causes.Add(new(look.Word("tips") + " tips", "wet grass, seed heads or drought", "these mimic a blunt edge"));
+            causes.Add(new(look[LookEntry.Tips] + " tips", "a blunt edge or a wide gap", "a day or two after mowing: feel and paper at the bench"));
+            causes.Add(new(look[LookEntry.Tips] + " tips", "wet grass, seed heads or drought", "these mimic a blunt edge"));
         }
-        if (look.Number("scalpPct") is > 0) causes.Add(new("scalped", "cut below the green base", "puffy or soft turf, or a step down too fast: raise, then come down in steps"));
+        if (look[LookEntry.ScalpPct] is > 0) causes.Add(new("scalped", "cut below the green base", "puffy or soft turf, or a step down too fast: raise, then come down in steps"));
         return causes;
     }
 
@@ -89,9 +90,9 @@ public static class LookCauses
 
         public bool LittleGrows => Days.Average(d => d.Potential) < LittleGrowth;
 
-        public bool Wet => Look.Flag("wet") == true || Days.Count(d => d.Weather.RainMm > WetMm) >= WetDays || Days.Any(d => d.DrainedMm > 0);
+        public bool Wet => Look[LookEntry.Wet] == true || Days.Count(d => d.Weather.RainMm > WetMm) >= WetDays || Days.Any(d => d.DrainedMm > 0);
 
-        public bool Dry => Days[0].Weather.MeanC >= WarmC || Days[0].Ks < 0.9 || Look.Flag("footprints") == true;
+        public bool Dry => Days[0].Weather.MeanC >= WarmC || Days[0].Ks < 0.9 || Look[LookEntry.Footprints] == true;
 
         public bool RootsDry => Days.Min(d => d.Ks) < 0.6;
 

@@ -1,3 +1,4 @@
+using Closemown.Entries;
 using Closemown.Turf;
 
 namespace Closemown.Advice;
@@ -27,7 +28,7 @@ public static class PlanNotes
             });
         }
         var track = plan.Today.Ledger.Track;
-        if (plan.Today.Ledger.Heard.LastOrDefault(e => e.Is("work") && e.Word("what") == "topdress") is { } sand && track.Cuts.Count(c => c.Mowing.At > sand.At) < SandMowings)
+        if (plan.Today.Ledger.Heard.LastOrDefault(e => e.Is(WorkEntry.Kind) && e[WorkEntry.What] == "topdress") is { } sand && track.Cuts.Count(c => c.Mowing.At > sand.At) < SandMowings)
             yield return (null, "Sand is still in the turf and blunts the edges: feel and {lap} after it has gone, not before.");
         if (unit is not null && desk.Track(unit).Unit.ClipMm is { } clip && plan.Plan.Days.FirstOrDefault(d => d.Mow && !ClipForHeight.Suits(clip, d.CutMm)) is { } wide)
             yield return (wide.Date, $"The clip of {HeightSpeech.Mm(clip)} is long for a cut of {HeightSpeech.Mm(wide.CutMm)}: waves may show across the cut (information).");

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Closemown.Entries;
 using Closemown.Turf;
 
 namespace Closemown.Advice;
@@ -181,14 +182,14 @@ public static class PlanSpeech
         {
             say = e.Kind.Name switch
             {
-                "work" => e.Word("what") switch
+                "work" => e[WorkEntry.What] switch
                 {
                     "topdress" => "Sand lies in the turf: brush it in, mow with an old mower first, and take no step down for a week.",
                     "verticut" or "aerate" => "The turf was opened: a light trim only, and no step down for a week.",
                     _ => say,
                 },
-                "treat" when e.Word("what")?.Contains("regulator", StringComparison.OrdinalIgnoreCase) == true => "A growth regulator is at work: it grows by about a quarter less, so mowings come further apart.",
-                "feed" when e.Number("nGm2") is >= MuchFeed => "It was fed much of late: growth comes with the next warmth, so mowings come closer together.",
+                "treat" when e[TreatEntry.What]?.Contains("regulator", StringComparison.OrdinalIgnoreCase) == true => "A growth regulator is at work: it grows by about a quarter less, so mowings come further apart.",
+                "feed" when e[FeedEntry.NGm2] is >= MuchFeed => "It was fed much of late: growth comes with the next warmth, so mowings come closer together.",
                 _ => say,
             };
         }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Closemown.Entries;
 using Closemown.Turf;
 
 namespace Closemown.Advice;
@@ -113,7 +114,7 @@ public static class TurfSpeech
         ArgumentNullException.ThrowIfNull(t);
         if (t.Water.On is not { } on) return null;
         var fill = $"about {Water(t.Water.Mm)} fill the root zone";
-        var say = on == t.Date ? $"By the weather it wants water today: {fill}{(t.Ledger.Heard.Any(e => e.Is("water")) ? "" : " (no watering is in the record)")}" : $"It will want water by {Day(on)}: {fill} then, if the rain comes as expected";
+        var say = on == t.Date ? $"By the weather it wants water today: {fill}{(t.Ledger.Heard.Any(e => e.Is(WaterEntry.Kind)) ? "" : " (no watering is in the record)")}" : $"It will want water by {Day(on)}: {fill} then, if the rain comes as expected";
         return t.WateringEvenness is { } even ? $"{say}; give {Water(t.Water.GrossMm(even))} so that the driest quarter gets it too (by the catch cans, evenness {Phrasing.Number(even, "0.00")})." : say + ".";
     }
 

@@ -24,8 +24,8 @@ internal sealed class WeatherShelf(Func<IReadOnlyList<Entry>>? read)
             return;
         }
         // A forecast gives way to a later one for its day from the same source.
-        if (entry.Flag("forecast") == true)
-            all.RemoveAll(e => e.Flag("forecast") == true && e.Area == entry.Area && e.Word("date") == entry.Word("date") && e.Word("source") == entry.Word("source"));
+        if (entry[WeatherEntry.Forecast] == true)
+            all.RemoveAll(e => e[WeatherEntry.Forecast] == true && e.Area == entry.Area && e[WeatherEntry.Date] == entry[WeatherEntry.Date] && e[WeatherEntry.Source] == entry[WeatherEntry.Source]);
         all.Add(entry);
     }
 

@@ -83,20 +83,20 @@ internal sealed class AddCommand : CliCommand
         var name = call.Parsed.GetValue(Kind);
         if (name is null) throw CliFault.Usage("add needs to know what.", "Write it like closemown add paper-cut cuts cuts folds; closemown add --help lists the kinds.");
         if (KindNames.Find(name) is not var (kind, implied)) throw KindNames.None(name);
-        if (kind.Name == "void") throw CliFault.Refused("A void is entered by another command.", "Write closemown undo ID.");
+        if (kind.Name == VoidEntry.Name) throw CliFault.Refused("A void is entered by another command.", "Write closemown undo ID.");
         var today = DateOnly.FromDateTime(call.Now.DateTime);
         var entry = new TypedEntry(kind, call.Style, new BookNames(() => Names(call)), today);
         IReadOnlyList<string> words = [.. implied, .. call.Parsed.GetValue(What) ?? []];
         // "add area green …", "add unit mower …": what is described is named first.
-        if (kind.Name is "area" or "unit" && words is [{ Length: > 0 } first, ..] && char.IsLetter(first[0]) && !first.Contains('=', StringComparison.Ordinal) && !LooseWords.Known(kind).Contains(first, StringComparer.OrdinalIgnoreCase) && FieldNames.Find(kind, first) is null)
+        if (kind.Name is AreaEntry.Name or UnitEntry.Name && words is [{ Length: > 0 } first, ..] && char.IsLetter(first[0]) && !first.Contains('=', StringComparison.Ordinal) && !LooseWords.Known(kind).Contains(first, StringComparer.OrdinalIgnoreCase) && FieldNames.Find(kind, first) is null)
         {
-            if (kind.Name == "area") entry.Area = first;
+            if (kind.Name == AreaEntry.Name) entry.Area = first;
             else entry.Unit = first;
             words = [.. words.Skip(1)];
         }
         // "add wish 4mm --by 2026-05-01": nobody is called that.
-        if (kind.Name == "wish" && call.Parsed.GetValue(By) is { } by && DayTyped.Read([by], 0, today, ahead: true, out _) > 0) entry.Set(kind.Fields[kind.IndexOf("byDate")], by);
-        ShortForms.Read(entry, kind.Name == "weather" ? WeatherWords.Read(words, today, call.Style) : words);
+        if (kind.Name == WishEntry.Name && call.Parsed.GetValue(By) is { } by && DayTyped.Read([by], 0, today, ahead: true, out _) > 0) entry.Set(kind.Fields[kind.IndexOf("byDate")], by);
+        ShortForms.Read(entry, kind.Name == WeatherEntry.Name ? WeatherWords.Read(words, today, call.Style) : words);
         foreach (var field in call.Parsed.GetValue(Confirm) ?? []) entry.ConfirmNamed(field);
         return entry;
     }
@@ -116,7 +116,7 @@ internal sealed class AddCommand : CliCommand
         else if (entry.Kind.Belongs == Belongs.Area && entry.Names.Areas is { Count: > 1 } several)
             throw CliFault.Refused($"The book has several areas: {string.Join(", ", several)}.", $"Say which, anywhere among the words: closemown add {ShortForms.Examples[entry.Kind.Name]} {CommandWord.Of(several[0])}");
         // Where there is one area, it is the one that was mown.
-        else if (entry.Kind.Name == "mow" && entry.Names.Areas is [var only]) json["area"] = only;
+        else if (entry.Kind.Name == MowEntry.Name && entry.Names.Areas is [var only]) json["area"] = only;
         if (call.Parsed.GetValue(CommonOptions.At) is { } at)
         {
             if (entry.Day is not null && !TimeOnly.TryParse(at, CultureInfo.InvariantCulture, out _)) throw CliFault.Refused("The day is given twice.", "Give it once: --at, or among the words.");
@@ -125,7 +125,7 @@ internal sealed class AddCommand : CliCommand
         else if (entry.Day is { } day && day != entry.Today) json["at"] = EntryTime.Write(call.On(day, new TimeOnly(12, 0)));
         // A correction is of what was read or done then; of two of the same entry the later counts, by a thousandth of a second.
         else if (Replaced(call, open) is { } old && entry.Day is null) json["at"] = EntryTime.Write(old.At.AddMilliseconds(open.Desk.Arrived.Count(e => e.Voids == old.Id)));
-        if (call.Parsed.GetValue(By) is { } by && !(entry.Kind.Name == "wish" && DayTyped.Read([by], 0, entry.Today!.Value, ahead: true, out _) > 0)) json["by"] = by;
+        if (call.Parsed.GetValue(By) is { } by && !(entry.Kind.Name == WishEntry.Name && DayTyped.Read([by], 0, entry.Today!.Value, ahead: true, out _) > 0)) json["by"] = by;
         if (call.Parsed.GetValue(Note) is { } note) json["note"] = note;
         if (Replaced(call, open) is { } target) json["voids"] = target.Id.ToString("D");
         return json;
@@ -140,7 +140,7 @@ internal sealed class AddCommand : CliCommand
     {
         var odd = taken.Unit is { } unit && open.Desk.Units.Contains(unit) && open.Desk.Track(unit).Memory.Unusual is { } u && u.Entry.Id == taken.Id
             ? $" Not like this mower: {Chance.OneIn(u.Surprise)}. Read it again before anything is turned." : "";
-        var nowhere = taken.Is("mow") && taken.Area is null && entry.Names.Areas is { Count: > 1 } areas ? $" It counts for none of the areas; was it one of them? {string.Join(", ", areas)}: closemown undo, then name it." : "";
+        var nowhere = taken.Is(MowEntry.Kind) && taken.Area is null && entry.Names.Areas is { Count: > 1 } areas ? $" It counts for none of the areas; was it one of them? {string.Join(", ", areas)}: closemown undo, then name it." : "";
         var instead = taken.Voids is null ? "" : entry.Day is null && call.Parsed.GetValue(CommonOptions.At) is null
             ? $" It replaces the other and keeps its time, {EntryWords.When(taken.At)}." : $" It replaces the other; its time is {EntryWords.When(taken.At)}.";
         foreach (var line in Wrap.Text($"Taken: {EntryWords.Short(taken, call.Style)}{(entry.Day is { } d ? $", on {EntryWords.Day(d)}" : "")}.{instead}{odd}{nowhere}", call.Screen.Width)) call.Screen.Line(line);

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Text.Json.Nodes;
 using Closemown.Book;
+using Closemown.Entries;
 
 namespace Closemown.Cli;
 
@@ -115,7 +116,7 @@ internal sealed class BookListCommand : CliCommand
             if (call.Json) call.Screen.Line(e.Json);
             else
             {
-                var mark = e.Is("void") ? $"void: takes out {e.Voids!.Value.ToString("D")[^6..]}" : standing.Contains(e.Id) ? EntryWords.Short(e, call.Style) : $"(taken out) {EntryWords.Short(e, call.Style)}";
+                var mark = e.Is(VoidEntry.Kind) ? $"void: takes out {e.Voids!.Value.ToString("D")[^6..]}" : standing.Contains(e.Id) ? EntryWords.Short(e, call.Style) : $"(taken out) {EntryWords.Short(e, call.Style)}";
                 var of = open.Desk.Units.Count > 1 && e.Unit is not null ? $" [{e.Unit}]" : "";
                 foreach (var line in Wrap.Beside($"{EntryWords.When(e.At),-19} {e.Id.ToString("D")[^6..]}", mark + of, call.Screen.Width, 28)) call.Screen.Line(line);
             }

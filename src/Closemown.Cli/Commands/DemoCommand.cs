@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Text.Json.Nodes;
 using Closemown.Advice;
 using Closemown.Book;
+using Closemown.Entries;
 
 namespace Closemown.Cli;
 
@@ -74,8 +75,8 @@ internal sealed class DemoCommand : CliCommand
         {
             screen.Line();
             screen.Line(screen.Ink(Tone.Strong, "Its height"));
-            var wish = open.Desk.Standing.LastOrDefault(e => e.Is("wish"));
-            HeightCommand.Tell(call, open, unit, wish?.Area, null, wish?.Number("cutMm"), wet: false, draw: true);
+            var wish = open.Desk.Standing.LastOrDefault(e => e.Is(WishEntry.Kind));
+            HeightCommand.Tell(call, open, unit, wish?.Area, null, wish?[WishEntry.CutMm], wet: false, draw: true);
         }
         foreach (var plan in TurfToday.All(open.Desk, at))
         {

@@ -43,7 +43,7 @@ internal sealed class NewCommand : CliCommand
 
     public override int Do(Call call)
     {
-        var unit = new TypedEntry(Kinds.Get("unit"), call.Style);
+        var unit = new TypedEntry(UnitEntry.Kind, call.Style);
         foreach (var (option, field, _) in Asked)
         {
             if (call.Parsed.GetValue(option) is { } text) unit.Set(Spec(field), text);
@@ -58,7 +58,7 @@ internal sealed class NewCommand : CliCommand
         SlipAsked.Settle(unit, call.Screen, ask, f => OptionOf(f));
         var paper = strip is null ? null : Paper(call, strip, ask);
         using var open = call.Write();
-        if (open.Desk.Standing.Any(e => e.Is("unit") && e.Unit == name))
+        if (open.Desk.Standing.Any(e => e.Is(UnitEntry.Kind) && e.Unit == name))
             throw CliFault.Refused($"The book has a unit \"{name}\" already.", $"Give another --unit NAME, or change what is known of this one: closemown add unit blades=10 --unit {CommandWord.Of(name)}");
         var answers = new List<JsonObject> { AddCommand.Put(open, Named(call, unit.Json(), name), out var taken) };
         var told = new List<string> { EntryWords.Short(taken, call.Style) };
@@ -74,11 +74,11 @@ internal sealed class NewCommand : CliCommand
 
     private static (Option<string>, string, string) Field(string option, string field, string value, string question)
     {
-        var spec = Kinds.Get("unit").Fields.First(f => f.Name == field);
+        var spec = UnitEntry.Kind.Fields.First(f => f.Name == field);
         return (new Option<string>(option) { HelpName = value, Description = spec.Help }, field, question);
     }
 
-    private static FieldSpec Spec(string field) => Kinds.Get("unit").Fields.First(f => f.Name == field);
+    private static FieldSpec Spec(string field) => UnitEntry.Kind.Fields.First(f => f.Name == field);
 
     private static string OptionOf(FieldSpec field) => Asked.FirstOrDefault(a => a.Field == field.Name).Option?.Name[2..] ?? field.Name;
 
@@ -86,7 +86,7 @@ internal sealed class NewCommand : CliCommand
     {
         call.Screen.Line("A few questions about your mower. Leave blank what you do not know: unknown is allowed.");
         UnitsAsked.Settle(call, ask);
-        var unit = new TypedEntry(Kinds.Get("unit"), call.Style);
+        var unit = new TypedEntry(UnitEntry.Kind, call.Style);
         var name = Answer(ask, "A short name for it [mower]: ");
         foreach (var (_, field, question) in Asked)
         {
@@ -110,7 +110,7 @@ internal sealed class NewCommand : CliCommand
 
     private static TypedEntry Paper(Call call, string text, Func<string, string?>? ask)
     {
-        var strip = new TypedEntry(Kinds.Get("strip"), call.Style);
+        var strip = new TypedEntry(StripEntry.Kind, call.Style);
         ShortForms.Read(strip, [text]);
         SlipAsked.Settle(strip, call.Screen, ask, f => f.Name);
         return strip;

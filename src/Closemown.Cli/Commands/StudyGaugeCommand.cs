@@ -104,7 +104,7 @@ internal sealed class StudyGaugeCommand : CliCommand
 
     private static TypedEntry Typed(Call call, IReadOnlyList<string> reading)
     {
-        var entry = new TypedEntry(Kinds.Get("gauge"), call.Style);
+        var entry = new TypedEntry(GaugeEntry.Kind, call.Style);
         ShortForms.Read(entry, reading);
         foreach (var own in (string[])["study", "setting", "trial"])
         {
@@ -127,7 +127,7 @@ internal sealed class StudyGaugeCommand : CliCommand
         var answer = AddCommand.Put(open, json, out var taken);
         if (call.Json) return answer;
         call.Screen.Line($"Taken: {EntryWords.Short(taken, call.Style)}.");
-        double left = taken.Number("leftMm")!.Value, right = taken.Number("rightMm")!.Value;
+        double left = taken[GaugeEntry.LeftMm]!.Value, right = taken[GaugeEntry.RightMm]!.Value;
         if (read.Count > 0 && Math.Max(Math.Abs(left - Median(read.Select(r => r.LeftMm))), Math.Abs(right - Median(read.Select(r => r.RightMm)))) is > FarOffMm and var off)
         {
             foreach (var line in Wrap.Text($"That is up to {new HeightFigures(call.Style).Whole(off)} from the other readings of this setting. If it was mistyped: closemown undo. If the screws were turned, it is a new setting: undo, and enter it with --setting NAME.", call.Screen.Width)) call.Screen.Line(line);
@@ -153,7 +153,7 @@ internal sealed class StudyGaugeCommand : CliCommand
     {
         using var open = call.Read();
         var unit = call.UnitOf(open.Talk);
-        var studies = open.Desk.Standing.Where(e => e.Unit == unit && e.Is("gauge") && e.Word("study") is not null).GroupBy(e => e.Word("study")!).Select(g => (Name: g.Key, Readings: g.Count())).ToList();
+        var studies = open.Desk.Standing.Where(e => e.Unit == unit && e.Is(GaugeEntry.Kind) && e[GaugeEntry.Study] is not null).GroupBy(e => e[GaugeEntry.Study]!).Select(g => (Name: g.Key, Readings: g.Count())).ToList();
         if (call.Json) call.Answer(new JsonObject { ["ok"] = true, ["studies"] = new JsonArray([.. studies.Select(s => (JsonNode)new JsonObject { ["name"] = s.Name, ["readings"] = s.Readings })]) });
         else if (studies.Count == 0) call.Screen.Line("The book has no gauge study yet. Begin one: closemown study gauge spring");
         else foreach (var (name, readings) in studies) call.Screen.Line($"{name}  {readings.ToString(CultureInfo.InvariantCulture)} reading{(readings == 1 ? "" : "s")}");

@@ -21,7 +21,7 @@ internal static class WeatherAreas
             };
         }
         else AreaTyped.Check(desk, name);
-        var area = TurfArea.Of(name, desk.Standing.Where(e => e.Is("area") && e.Area == name));
+        var area = TurfArea.Of(name, desk.Standing.Where(e => e.Is(AreaEntry.Kind) && e.Area == name));
         if (area.Zone is { } zone && !CivilDay.Knows(zone))
         {
             var near = Spelling.Nearest(zone, CivilDay.Names);

@@ -34,7 +34,7 @@ internal sealed class WeatherKnown
             return null;
         }
         // Forecasts give way by themselves.
-        if (e.Flag("forecast") == true) return e;
+        if (e[WeatherEntry.Forecast] == true) return e;
         var json = JsonNode.Parse(e.Json)!.AsObject();
         json["at"] = now.ToString("yyyy-MM-ddTHH:mm:ss.fffzzz", System.Globalization.CultureInfo.InvariantCulture);
         json["id"] = Guid.CreateVersion7(now).ToString("D");
@@ -42,5 +42,5 @@ internal sealed class WeatherKnown
         return EntryReader.Read(json.ToJsonString(), EntryContext.Stored, out var corrected) is { Count: 0 } ? corrected : e;
     }
 
-    private static (string, string, string, bool) Key(Entry e) => (e.Area ?? "", e.Word("date") ?? "", e.Word("source") ?? "", e.Flag("forecast") ?? false);
+    private static (string, string, string, bool) Key(Entry e) => (e.Area ?? "", e[WeatherEntry.Date] ?? "", e[WeatherEntry.Source] ?? "", e[WeatherEntry.Forecast] ?? false);
 }

@@ -25,7 +25,7 @@ internal static class LastReads
         [
             .. own.Select((e, i) => (Entry: e, Index: i)).Where(p => Checks.Words.ContainsKey(p.Entry.Kind.Name))
                 .GroupBy(p => p.Entry.Kind.Name).OrderByDescending(g => g.Last().Index).Take(Most)
-                .Select(g => new LastRead(g.Key, Name(g.Key), [.. Stations.All.Select(s => Last(g.Select(p => p.Entry), s))],
+                .Select(g => new LastRead(g.Key, Name(g.Key), [.. Enumerable.Range(0, Stations.All.Count).Select(s => Last(g.Select(p => p.Entry), s))],
                     g.Last().Entry.At.ToString("d MMM", CultureInfo.InvariantCulture) + (g.Last().Index < lastChange ? ", old" : ""))),
         ];
     }
@@ -49,9 +49,9 @@ internal static class LastReads
     /// <summary>What the names of the rows stand for.</summary>
     public static IEnumerable<string> Legend(IEnumerable<LastRead> reads) => reads.Any(r => r.When.EndsWith("old", StringComparison.Ordinal)) ? ["old: read before the last change or mowing"] : [];
 
-    private static string? Last(IEnumerable<Entry> entries, string station) => entries.Reverse().Select(e => e.Word(station) ?? Feeler(e, station)).FirstOrDefault(w => w is not null);
+    private static string? Last(IEnumerable<Entry> entries, int station) => entries.Reverse().Select(e => e[StationFields.Words[station]] ?? Feeler(e, station)).FirstOrDefault(w => w is not null);
 
-    private static string? Feeler(Entry e, string station) => e.Feeler(station) is { } f ? $"{f.GoUm?.ToString("0", CultureInfo.InvariantCulture) ?? "…"}-{f.NoGoUm?.ToString("0", CultureInfo.InvariantCulture) ?? "…"}" : null;
+    private static string? Feeler(Entry e, int station) => e[StationFields.Feelers[station]] is { } f ? $"{f.GoUm?.ToString("0", CultureInfo.InvariantCulture) ?? "…"}-{f.NoGoUm?.ToString("0", CultureInfo.InvariantCulture) ?? "…"}" : null;
 
     private static string Name(string kind) => kind switch { "paper-cut" => "paper", "paper-drag" => "drag", "contact" => "touch", "swath" => "swath", _ => kind };
 }

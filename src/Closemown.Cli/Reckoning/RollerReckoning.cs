@@ -67,13 +67,13 @@ internal static class RollerReckoning
     private static double? Number(IReadOnlyDictionary<string, string> given, string name, WritingStyle style)
     {
         if (!given.TryGetValue(name, out var text)) return null;
-        return NumberText.TryRead(new FieldSpec(name, FieldForm.Number, ""), text, style, out var n, out var fault) ? n.Value
+        return NumberText.TryRead(new Field<double>(name, FieldForm.Number, ""), text, style, out var n, out var fault) ? n.Value
             : throw CliFault.Refused($"{name}: {fault.Message}", $"{fault.Render()}\n{fault.Remedy}");
     }
 
     private static RollerGeometry Of(IReadOnlyDictionary<string, string> given, WritingStyle style)
     {
-        var kind = Kinds.Get("unit");
+        var kind = UnitEntry.Kind;
         var typed = new TypedEntry(kind, style);
         foreach (var (name, text) in given)
         {

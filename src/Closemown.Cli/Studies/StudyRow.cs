@@ -16,8 +16,8 @@ internal sealed record StudyRow(string Setting, string Person, double LeftMm, do
         var rows = new List<StudyRow>();
         foreach (var e in entries)
         {
-            if (!e.Is("gauge") || e.Word("study") != study || e.Word("setting") is not { } setting) continue;
-            if (e.Number("leftMm") is { } left && e.Number("rightMm") is { } right) rows.Add(new(setting, e.By ?? "", left, right));
+            if (!e.Is(GaugeEntry.Kind) || e[GaugeEntry.Study] != study || e[GaugeEntry.Setting] is not { } setting) continue;
+            if (e[GaugeEntry.LeftMm] is { } left && e[GaugeEntry.RightMm] is { } right) rows.Add(new(setting, e.By ?? "", left, right));
         }
         return rows;
     }

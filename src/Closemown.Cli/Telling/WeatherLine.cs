@@ -11,7 +11,7 @@ internal static class WeatherLine
 {
     /// <summary>An entry's.</summary>
     public static string Of(Entry e, WritingStyle style) =>
-        Line(e.Word("date") ?? "", e.Number("tMinC"), e.Number("tMaxC"), e.Number("rainMm"), e.Number("windMs"), e.Number("rhPct"), e.Flag("forecast") == true ? "forecast" : e.Word("source") ?? "", style);
+        Line(e[WeatherEntry.Date] ?? "", e[WeatherEntry.TMinC], e[WeatherEntry.TMaxC], e[WeatherEntry.RainMm], e[WeatherEntry.WindMs], e[WeatherEntry.RhPct], e[WeatherEntry.Forecast] == true ? "forecast" : e[WeatherEntry.Source] ?? "", style);
 
     /// <summary>A merged day's.</summary>
     public static string Of(DayWeather d, WritingStyle style) => Line(TurfAnswer.Date(d.Date), d.TMinC, d.TMaxC, d.RainMm, d.WindMs, d.RhPct, d.Forecast ? "forecast" : "recorded", style);

@@ -1,3 +1,5 @@
+using Closemown.Entries;
+
 namespace Closemown.Cli;
 
 /// <summary>The day on which a thing was done, said among the words: "mow 20min yesterday".</summary>
@@ -7,7 +9,7 @@ internal static class DayWords
     /// <exception cref="CliFault">The day lies ahead.</exception>
     public static List<string> Extract(TypedEntry entry, List<string> words)
     {
-        if (entry.Today is not { } today || entry.Kind.Name is "weather" or "wish") return words;
+        if (entry.Today is not { } today || entry.Kind.Name is WeatherEntry.Name or WishEntry.Name) return words;
         for (var i = 0; i < words.Count; i++)
         {
             var n = DayTyped.Read(words, i, today, ahead: false, out var day);

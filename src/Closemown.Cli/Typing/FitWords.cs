@@ -13,7 +13,7 @@ internal static class FitWords
     /// <returns>How many words were used; 0 for none.</returns>
     public static int Take(TypedEntry entry, IReadOnlyList<string> words, int at)
     {
-        if (entry.Kind.Name != "fit") return 0;
+        if (entry.Kind.Name != FitEntry.Name) return 0;
         FieldSpec Field(string name) => entry.Kind.Fields[entry.Kind.IndexOf(name)];
         if (words.Count == 1 && Good.Contains(words[at], StringComparer.OrdinalIgnoreCase))
         {

@@ -17,7 +17,7 @@ internal sealed class LooseWords(TypedEntry entry)
 
     public void Place(IReadOnlyList<string> words)
     {
-        if ((kind.Name is "clicks" or "screw" || (kind.Name == "gauge" && entry.Today is not null)) && words.Count == 1 && entry.Count == 0 && Amounts.IsNumber(words[0]))
+        if ((kind.Name is ClicksEntry.Name or ScrewEntry.Name || (kind.Name == GaugeEntry.Name && entry.Today is not null)) && words.Count == 1 && entry.Count == 0 && Amounts.IsNumber(words[0]))
             throw Side(words[0]);
         if (TextWords.Place(entry, words)) return;
         for (var at = 0; at < words.Count;) at += Take(words, at);
@@ -46,7 +46,7 @@ internal sealed class LooseWords(TypedEntry entry)
             return 1;
         }
         if (PlaceWords.Take(entry, words, at) is > 0 and var place) return place;
-        if (kind.Belongs is Belongs.Area or Belongs.UnitAndArea && (Fillers.Contains(word, StringComparer.OrdinalIgnoreCase) || (word is "day" or "days" && kind.Name == "wish"))) return 1;
+        if (kind.Belongs is Belongs.Area or Belongs.UnitAndArea && (Fillers.Contains(word, StringComparer.OrdinalIgnoreCase) || (word is "day" or "days" && kind.Name == WishEntry.Name))) return 1;
         throw NoPlace.Of(entry, words, at);
     }
 
@@ -57,7 +57,7 @@ internal sealed class LooseWords(TypedEntry entry)
         if (ahead.FirstOrDefault(f => f.Form == FieldForm.Flag && f.Name.Equals(token, StringComparison.OrdinalIgnoreCase)) is { } flag) return flag;
         if (token.Any(char.IsDigit) || Halves(token))
         {
-            if (kind.Name == "strip" && token.All(c => char.IsDigit(c) || c is '.' or ','))
+            if (kind.Name == StripEntry.Name && token.All(c => char.IsDigit(c) || c is '.' or ','))
                 throw CliFault.Refused($"\"{token}\" may be µm or g/m².", $"Write {token}gsm for what the packet says, or {token}um for what was measured.");
             if (ahead.FirstOrDefault(f => Takes(f, token)) is { } number) return number;
         }
@@ -69,7 +69,7 @@ internal sealed class LooseWords(TypedEntry entry)
         f.Form is FieldForm.Number or FieldForm.Whole or FieldForm.HalfSteps or FieldForm.NumberOrNumbers or FieldForm.Numbers
         && !(f.Name is "um" or "sdUm" && entry.Has("layers"))
         && NumberText.TryRead(f, token.Split(',', ';')[0], entry.Style, out _, out _)
-        && (kind.Name != "weather" || f.Name is "tMinC" or "tMaxC" || !Amounts.IsBare(token));
+        && (kind.Name != WeatherEntry.Name || f.Name is "tMinC" or "tMaxC" || !Amounts.IsBare(token));
 
     /// <summary>Whether the text is a number written in words.</summary>
     private static bool Halves(string token) => token.Contains('½', StringComparison.Ordinal) || token.Contains('¼', StringComparison.Ordinal)

@@ -14,7 +14,7 @@ internal static class SideWords
     /// <exception cref="CliFault">A side without a value, or given twice.</exception>
     public static bool Place(TypedEntry entry, IReadOnlyList<string> words)
     {
-        if (entry.Kind.Name is not ("screw" or "gauge" or "clicks") || !words.Any(w => Said.Contains(w, StringComparer.OrdinalIgnoreCase))) return false;
+        if (entry.Kind.Name is not (ScrewEntry.Name or GaugeEntry.Name or ClicksEntry.Name) || !words.Any(w => Said.Contains(w, StringComparer.OrdinalIgnoreCase))) return false;
         var sides = entry.Kind.Fields.Where(f => f.Name.StartsWith("left", StringComparison.Ordinal) || f.Name.StartsWith("right", StringComparison.Ordinal)).ToList();
         var i = 0;
         while (i < words.Count)

@@ -12,7 +12,7 @@ internal static partial class SpotWords
     /// <returns>Whether there were several spots or a range; else nothing was done.</returns>
     public static bool Place(TypedEntry entry, IReadOnlyList<string> words)
     {
-        if (entry.Kind.Name != "canopy") return false;
+        if (entry.Kind.Name != CanopyEntry.Name) return false;
         words = Ranges(Amounts.Join(entry.Kind, entry.Style, words));
         // A number that its field's name stands before or after is none of the spots.
         bool Named(int at) => at >= 0 && at < words.Count && words[at].Any(char.IsLetter) && !Amounts.IsNumber(words[at]) && FieldNames.Find(entry.Kind, words[at]) is { Form: FieldForm.Number };

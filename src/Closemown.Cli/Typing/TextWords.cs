@@ -10,7 +10,7 @@ internal static class TextWords
     public static bool Place(TypedEntry entry, IReadOnlyList<string> words)
     {
         var kind = entry.Kind;
-        if (kind.Name is not ("rebuild" or "treat") || words.Count == 0) return false;
+        if (kind.Name is not (RebuildEntry.Name or TreatEntry.Name) || words.Count == 0) return false;
         var text = words.ToList();
         if (kind.IndexOf("label") >= 0 && text.FindIndex(w => w.Equals("label", StringComparison.OrdinalIgnoreCase)) is var label and >= 0 && label + 1 < text.Count)
         {

@@ -17,7 +17,7 @@ internal static partial class WeatherWords
     /// <param name="style">The person's way of writing.</param>
     public static IReadOnlyList<string> Read(IReadOnlyList<string> typed, DateOnly today, WritingStyle style)
     {
-        typed = FieldOptions.Assigned(Kinds.Get("weather"), typed);
+        typed = FieldOptions.Assigned(WeatherEntry.Kind, typed);
         var (fields, ahead) = (new List<string>(), typed.Any(w => w is "forecast" or "forecast=yes" or "forecast=true"));
         string Day(DateOnly d) => $"date={d.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)}";
         for (var i = 0; i < typed.Count; i++)
@@ -37,7 +37,7 @@ internal static partial class WeatherWords
             else if (Array.FindIndex(Fields, f => f.Word == word) is var f and >= 0 && i + 1 < typed.Count && Amounts.IsNumber(typed[i + 1]) && !Range().IsMatch(typed[i + 1]))
             {
                 // "rain 3 mm": the unit stands by itself.
-                var field = Kinds.Get("weather").Fields[Kinds.Get("weather").IndexOf(Fields[f].Field)];
+                var field = WeatherEntry.Kind.Fields[WeatherEntry.Kind.IndexOf(Fields[f].Field)];
                 var apart = i + 2 < typed.Count && Amounts.IsBare(typed[i + 1]) && NumberText.TryRead(field, $"{typed[i + 1]} {typed[i + 2]}", style, out _, out _);
                 fields.Add($"{Fields[f].Field}={typed[i + 1]}{(apart ? " " + typed[i + 2] : "")}");
                 i += apart ? 2 : 1;

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Closemown.Entries;
 
 namespace Closemown.Cli;
 
@@ -13,7 +14,7 @@ internal static class WishWords
     /// <exception cref="CliFault">A day that is none, or one of which nothing is said.</exception>
     public static int Take(TypedEntry entry, IReadOnlyList<string> words, int at)
     {
-        if (entry.Kind.Name != "wish" || entry.Today is not { } today) return 0;
+        if (entry.Kind.Name != WishEntry.Name || entry.Today is not { } today) return 0;
         var word = words[at].ToLowerInvariant();
         if (By.Contains(word) && at + 1 < words.Count)
         {

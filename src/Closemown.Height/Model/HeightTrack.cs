@@ -113,7 +113,7 @@ public sealed class HeightTrack
     public static HeightTrack Of(string name, IReadOnlyList<Entry> standing, bool learnScatter = true)
     {
         ArgumentNullException.ThrowIfNull(standing);
-        var track = new HeightTrack(HeightUnit.Of(name, standing.Where(e => e.Unit == name && e.Is("unit"))), learnScatter);
+        var track = new HeightTrack(HeightUnit.Of(name, standing.Where(e => e.Unit == name && e.Is(UnitEntry.Kind))), learnScatter);
         foreach (var e in standing) track.Add(e);
         return track;
     }
@@ -123,9 +123,9 @@ public sealed class HeightTrack
     public HeightSurprise? Add(Entry e)
     {
         ArgumentNullException.ThrowIfNull(e);
-        if (e.Is("canopy")) return Canopy(e);
+        if (e.Is(CanopyEntry.Kind)) return Canopy(e);
         mowings.Look(e);
-        if (e.Is("mow")) Mown(e);
+        if (e.Is(MowEntry.Kind)) Mown(e);
         if (e.Unit != Unit.Name) return null;
         switch (e.Kind.Name)
         {
@@ -135,13 +135,13 @@ public sealed class HeightTrack
                 break;
             case "screw":
                 Bench(e);
-                Turn(new(e.Number("leftTurns") ?? 0, e.Number("rightTurns") ?? 0));
+                Turn(new(e[ScrewEntry.LeftTurns] ?? 0, e[ScrewEntry.RightTurns] ?? 0));
                 break;
             case "locked":
                 Bench(e);
                 Tighten();
                 break;
-            case "gauge" when e.Word("study") is not null && e.Word("setting") is not null:
+            case "gauge" when e[GaugeEntry.Study] is not null && e[GaugeEntry.Setting] is not null:
                 study.Add(e);
                 Study(e);
                 break;
@@ -151,7 +151,7 @@ public sealed class HeightTrack
             case "strike":
                 Elsewhere(HeightSteps.Strike());
                 break;
-            case "grind" when e.Word("what") != "reel":
+            case "grind" when e[GrindEntry.What] != "reel":
                 Elsewhere(HeightSteps.Grind());
                 break;
             case "rebuild":
@@ -169,7 +169,7 @@ public sealed class HeightTrack
         ArgumentNullException.ThrowIfNull(mow);
         var (area, belief) = (mow.Area ?? "", running.Current);
         var wet = mowings.Wet(area, mow.At);
-        if (mow.Number("benchMm") is { } bench)
+        if (mow[MowEntry.BenchMm] is { } bench)
         {
             var sink = HeightEstimate.Of(belief.Predict(SinkOn(area, wet, null)));
             return new(bench - sink.Mean, Math.Sqrt((sink.Sd * sink.Sd) + (HeightDefaults.ToldBenchSdMm * HeightDefaults.ToldBenchSdMm)));
@@ -233,14 +233,14 @@ public sealed class HeightTrack
 
     private HeightSurprise? Gauge(Entry e)
     {
-        var locked = e.Flag("locked") ?? !Loose;
+        var locked = e[GaugeEntry.Locked] ?? !Loose;
         if (locked) Tighten();
         else Loose = true;                                // read loose: they will be tightened again, which scatters
         var hand = running.HandOf(e.By ?? "");
         var reads = new List<HeightReading>(2);
         for (var side = 0; side < 2; side++)
         {
-            if (e.Number(side == 0 ? "leftMm" : "rightMm") is not { } mm) continue;
+            if (e[side == 0 ? GaugeEntry.LeftMm : GaugeEntry.RightMm] is not { } mm) continue;
             Term[] terms = locked ? [Term.State(0, side, 1)] : [Term.State(0, side, 1), Term.Constant(HeightLayout.Lock + side, -1)];
             reads.Add(new(terms, mm, mm, Unit.GaugeSdMm, hand, side));
         }
@@ -295,10 +295,10 @@ public sealed class HeightTrack
         // Readings of one setting and side by one person: each further one adds one degree of freedom of pure repeats.
         for (var side = 0; side < 2; side++)
         {
-            var field = side == 0 ? "leftMm" : "rightMm";
-            if (e.Number(field) is not { } mm) continue;
-            var earlier = study.Where(s => s != e && s.Word("study") == e.Word("study") && s.Word("setting") == e.Word("setting") && s.By == e.By)
-                .Select(s => s.Number(field)).OfType<double>().ToList();
+            var field = side == 0 ? GaugeEntry.LeftMm : GaugeEntry.RightMm;
+            if (e[field] is not { } mm) continue;
+            var earlier = study.Where(s => s != e && s[GaugeEntry.Study] == e[GaugeEntry.Study] && s[GaugeEntry.Setting] == e[GaugeEntry.Setting] && s.By == e.By)
+                .Select(s => s[field]).OfType<double>().ToList();
             if (earlier.Count == 0) continue;
             var gap = mm - earlier.Average();
             running.ObserveRepeats(running.HandOf(e.By ?? ""), gap * gap * earlier.Count / (earlier.Count + 1), 1, Unit.GaugeSdMm);
@@ -317,7 +317,7 @@ public sealed class HeightTrack
         }
         // So many mowings whose cut nobody read make a step of their own: one for each would only lengthen the chain.
         if (cutRead && since >= UnreadMowings) Move(Later(new HeightStep()));
-        if (e.Number("benchMm") is { } mm) ToldBench(mm);
+        if (e[MowEntry.BenchMm] is { } mm) ToldBench(mm);
     }
 
     /// <summary>What a person says it stood at on the bench.</summary>
@@ -345,7 +345,7 @@ public sealed class HeightTrack
 
     private HeightSurprise? Canopy(Entry e)
     {
-        if (e.Word("when") != "after" || mowings.MownFor(e) is not { } mowing) return null;
+        if (e[CanopyEntry.When] != "after" || mowings.MownFor(e) is not { } mowing) return null;
         if (mowing.FirstReading) Move(Later(HeightSteps.NewMowing()));
         var cut = CutOn(mowing.Area, mowing.Wet, mowing.Soft);
         var reads = SpotHeights.Of(e).Select(r => new HeightReading(cut, r.LowMm, r.HighMm, r.SdMm, -1, -1)).ToList();
@@ -353,7 +353,7 @@ public sealed class HeightTrack
         cutRead = true;
         var p = Surprise.OfSeveral([.. reads.Select(running.Surprise)]);
         foreach (var r in reads) Plain(r);
-        mowings.Counts(mowing, e.Numbers("mm")?.Count ?? 1);
+        mowings.Counts(mowing, e[CanopyEntry.Mm]?.Count ?? 1);
         return new([], p);
     }
 

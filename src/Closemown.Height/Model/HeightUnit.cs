@@ -56,15 +56,15 @@ public sealed record HeightUnit
         var priors = new Dictionary<string, Prior>();
         foreach (var e in entries)
         {
-            pitch = e.Number("screwMmPerTurn") ?? pitch;
-            lever = e.Number("screwLever") ?? lever;
-            lip = e.Number("lipMm") ?? lip;
-            width = e.Number("widthMm") ?? width;
-            flats = e.Number("screwFlats") ?? flats;
-            stations = e.Numbers("stationAtMm") ?? stations;
-            range = e.Numbers("benchRangeMm") ?? range;
-            roller = e.Word("rollerKind") ?? roller;
-            foreach (var (key, prior) in e.Priors("priors") ?? new Dictionary<string, Prior>()) priors[key] = prior;
+            pitch = e[UnitEntry.ScrewMmPerTurn] ?? pitch;
+            lever = e[UnitEntry.ScrewLever] ?? lever;
+            lip = e[UnitEntry.LipMm] ?? lip;
+            width = e[UnitEntry.WidthMm] ?? width;
+            flats = e[UnitEntry.ScrewFlats] ?? flats;
+            stations = e[UnitEntry.StationAtMm] ?? stations;
+            range = e[UnitEntry.BenchRangeMm] ?? range;
+            roller = e[UnitEntry.RollerKind] ?? roller;
+            foreach (var (key, prior) in e[UnitEntry.Priors] ?? new Dictionary<string, Prior>()) priors[key] = prior;
         }
         return new()
         {

@@ -48,16 +48,16 @@ internal sealed class MowingMemory
 
     public void Look(Entry e)
     {
-        if (!e.Is("look")) return;
+        if (!e.Is(LookEntry.Kind)) return;
         var area = e.Area ?? "";
-        if (e.Flag("soft") is { } s) soft[area] = s;
-        if (e.Flag("wet") is { } w)
+        if (e[LookEntry.Soft] is { } s) soft[area] = s;
+        if (e[LookEntry.Wet] is { } w)
         {
             if (w) wet[area] = e.At;
             else wet.Remove(area);
         }
         // Said after the mowing, but of the same hours: the turf was wet when it was mown.
-        if (last.TryGetValue(area, out var m) && m.FirstReading && (e.At - m.At).TotalHours < 1) last[area] = m with { Wet = e.Flag("wet") ?? m.Wet, Soft = e.Flag("soft") ?? m.Soft };
+        if (last.TryGetValue(area, out var m) && m.FirstReading && (e.At - m.At).TotalHours < 1) last[area] = m with { Wet = e[LookEntry.Wet] ?? m.Wet, Soft = e[LookEntry.Soft] ?? m.Soft };
     }
 
     public void Mown(Entry e, bool byThis)

@@ -21,11 +21,11 @@ public static class SinkHistory
     public static IReadOnlyList<SinkMoment> Of(string unit, IReadOnlyList<Entry> standing, string? area = null)
     {
         ArgumentNullException.ThrowIfNull(standing);
-        var track = new HeightTrack(HeightUnit.Of(unit, standing.Where(e => e.Unit == unit && e.Is("unit"))));
+        var track = new HeightTrack(HeightUnit.Of(unit, standing.Where(e => e.Unit == unit && e.Is(UnitEntry.Kind))));
         var moments = new List<SinkMoment>();
         foreach (var e in standing)
         {
-            if (track.Add(e) is null || !e.Is("canopy") || e.Numbers("mm") is not { Count: > 0 } spots) continue;
+            if (track.Add(e) is null || !e.Is(CanopyEntry.Kind) || e[CanopyEntry.Mm] is not { Count: > 0 } spots) continue;
             var on = e.Area ?? track.LastArea ?? "";
             if (area is not null && on != area) continue;
             moments.Add(new(e.At, on, track.BenchNowMm, spots.Average(), spots.Count, track.SinkNowMm(on)));

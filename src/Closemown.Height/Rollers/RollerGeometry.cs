@@ -41,14 +41,14 @@ public sealed record RollerGeometry
         IReadOnlyList<double>? edge = null, brackets = null, stations = null;
         foreach (var e in unitEntries)
         {
-            front = e.Number("rollerFrontMm") ?? front;
-            rear = e.Number("rollerRearMm") ?? rear;
-            span = e.Number("rollerSpanMm") ?? span;
-            pitch = e.Number("screwMmPerTurn") ?? pitch;
-            lever = e.Number("screwLever") ?? lever;
-            edge = e.Numbers("edgeAtMm") ?? edge;
-            brackets = e.Numbers("adjusterAtMm") ?? brackets;
-            stations = e.Numbers("stationAtMm") ?? stations;
+            front = e[UnitEntry.RollerFrontMm] ?? front;
+            rear = e[UnitEntry.RollerRearMm] ?? rear;
+            span = e[UnitEntry.RollerSpanMm] ?? span;
+            pitch = e[UnitEntry.ScrewMmPerTurn] ?? pitch;
+            lever = e[UnitEntry.ScrewLever] ?? lever;
+            edge = e[UnitEntry.EdgeAtMm] ?? edge;
+            brackets = e[UnitEntry.AdjusterAtMm] ?? brackets;
+            stations = e[UnitEntry.StationAtMm] ?? stations;
         }
         if (front is not { } f || rear is not { } r || span is not { } s || edge is null) return null;
         var g = new RollerGeometry { FrontMm = f, RearMm = r, SpanMm = s, EdgeXMm = edge[0], EdgeYMm = edge[1], BracketMmPerTurn = (pitch ?? HeightDefaults.MmPerTurn.Mean) * (lever ?? 1) };

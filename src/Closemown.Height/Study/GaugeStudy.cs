@@ -100,9 +100,9 @@ public sealed record GaugeStudy
         ArgumentNullException.ThrowIfNull(entries);
         foreach (var e in entries)
         {
-            if (!e.Is("gauge") || e.Word("study") != study || e.Word("setting") is not { } setting) continue;
-            if (e.Number("leftMm") is { } left) yield return new($"{setting} {Stations.Left}", e.By ?? "", left);
-            if (e.Number("rightMm") is { } right) yield return new($"{setting} {Stations.Right}", e.By ?? "", right);
+            if (!e.Is(GaugeEntry.Kind) || e[GaugeEntry.Study] != study || e[GaugeEntry.Setting] is not { } setting) continue;
+            if (e[GaugeEntry.LeftMm] is { } left) yield return new($"{setting} {Stations.Left}", e.By ?? "", left);
+            if (e[GaugeEntry.RightMm] is { } right) yield return new($"{setting} {Stations.Right}", e.By ?? "", right);
         }
     }
 }

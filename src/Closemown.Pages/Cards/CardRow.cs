@@ -63,7 +63,7 @@ public sealed class CardRow
         }
         if (Hours.Length > 0)
         {
-            var mow = new TypedEntry(Kinds.Get("mow"), style);
+            var mow = new TypedEntry(MowEntry.Kind, style);
             try
             {
                 mow.Set(mow.Kind.Fields[mow.Kind.IndexOf("hours")], Hours);

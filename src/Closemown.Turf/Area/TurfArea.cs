@@ -68,15 +68,15 @@ public sealed record TurfArea
         {
             area = area with
             {
-                Grass = e.Word("grass") switch { "warm" => TurfGrass.Warm, "cool" => TurfGrass.Cool, _ => area.Grass },
-                Species = e.Word("species") ?? area.Species,
-                M2 = e.Number("m2") ?? area.M2,
-                LatitudeDeg = e.Number("lat") ?? area.LatitudeDeg,
-                LongitudeDeg = e.Number("lon") ?? area.LongitudeDeg,
-                Zone = e.Word("zone") ?? area.Zone,
-                AltitudeM = e.Number("altitudeM") ?? area.AltitudeM,
+                Grass = e[AreaEntry.Grass] switch { "warm" => TurfGrass.Warm, "cool" => TurfGrass.Cool, _ => area.Grass },
+                Species = e[AreaEntry.Species] ?? area.Species,
+                M2 = e[AreaEntry.M2] ?? area.M2,
+                LatitudeDeg = e[AreaEntry.Lat] ?? area.LatitudeDeg,
+                LongitudeDeg = e[AreaEntry.Lon] ?? area.LongitudeDeg,
+                Zone = e[AreaEntry.Zone] ?? area.Zone,
+                AltitudeM = e[AreaEntry.AltitudeM] ?? area.AltitudeM,
             };
-            (capacity, wilting, roots) = (e.Number("fieldCapacity") ?? capacity, e.Number("wiltingPoint") ?? wilting, e.Number("rootMm") ?? roots);
+            (capacity, wilting, roots) = (e[AreaEntry.FieldCapacity] ?? capacity, e[AreaEntry.WiltingPoint] ?? wilting, e[AreaEntry.RootMm] ?? roots);
         }
         var (high, low) = (capacity ?? AreaDefaults.FieldCapacity, wilting ?? AreaDefaults.WiltingPoint);
         // One of the two told alone may cross the other's default: then the untold one keeps its distance.

@@ -31,15 +31,15 @@ public sealed record TurfWish
     public TurfWish After(Entry e)
     {
         ArgumentNullException.ThrowIfNull(e);
-        var cut = e.Number("cutMm");
+        var cut = e[WishEntry.CutMm];
         return this with
         {
             CutMm = cut ?? CutMm,
-            ByDate = Date(e.Word("byDate")) ?? (cut is null ? ByDate : null),
-            Weekdays = e.Texts("weekdays") is { } days ? [.. days.Select(Day).Distinct().Order()] : Weekdays,
-            MinutesADay = e.Number("minutesADay") ?? MinutesADay,
-            Fixtures = e.Texts("fixtures") is { } dates ? [.. dates.Select(Date).OfType<DateOnly>().Distinct().Order()] : Fixtures,
-            NoHeightChangeDays = (int?)e.Number("noHeightChangeDays") ?? NoHeightChangeDays,
+            ByDate = Date(e[WishEntry.ByDate]) ?? (cut is null ? ByDate : null),
+            Weekdays = e[WishEntry.Weekdays] is { } days ? [.. days.Select(Day).Distinct().Order()] : Weekdays,
+            MinutesADay = e[WishEntry.MinutesADay] ?? MinutesADay,
+            Fixtures = e[WishEntry.Fixtures] is { } dates ? [.. dates.Select(Date).OfType<DateOnly>().Distinct().Order()] : Fixtures,
+            NoHeightChangeDays = (int?)e[WishEntry.NoHeightChangeDays] ?? NoHeightChangeDays,
         };
     }
 

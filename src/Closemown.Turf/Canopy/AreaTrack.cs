@@ -108,7 +108,7 @@ public sealed class AreaTrack
                 return Look(e);
             case "work":
                 Advance(e.At);
-                Move(CanopySteps.Hurt(e.Word("what") switch { "verticut" or "aerate" => 0.7, "topdress" or "overseed" => 0.4, "groom" => 0.2, _ => 0.1 }), e.At, null);
+                Move(CanopySteps.Hurt(e[WorkEntry.What] switch { "verticut" or "aerate" => 0.7, "topdress" or "overseed" => 0.4, "groom" => 0.2, _ => 0.1 }), e.At, null);
                 return null;
             case "water" or "feed" or "treat":
                 Days.Add(e);
@@ -146,7 +146,7 @@ public sealed class AreaTrack
 
     private double? Canopy(Entry e)
     {
-        var before = e.Word("when") == "before" && LastMowing is { } m && (e.At - m.At).TotalHours <= BeforeHours;
+        var before = e[CanopyEntry.When] == "before" && LastMowing is { } m && (e.At - m.At).TotalHours <= BeforeHours;
         if (!before) Advance(e.At);
         Last ??= e.At;
         var terms = before ? StoodBefore : Standing;
@@ -169,8 +169,8 @@ public sealed class AreaTrack
 
     private double? Clippings(Entry e)
     {
-        if (OfMowing(e) is null || e.Number("litres") is not { } litres || (e.Number("areaM2") ?? LastMowing!.Number("areaM2") ?? Area.M2) is not > 0.1) return null;
-        var m2 = (e.Number("areaM2") ?? LastMowing!.Number("areaM2") ?? Area.M2)!.Value;
+        if (OfMowing(e) is null || e[ClippingsEntry.Litres] is not { } litres || (e[ClippingsEntry.AreaM2] ?? LastMowing![MowEntry.AreaM2] ?? Area.M2) is not > 0.1) return null;
+        var m2 = (e[ClippingsEntry.AreaM2] ?? LastMowing![MowEntry.AreaM2] ?? Area.M2)!.Value;
         return Read(MowingLook.Box(litres / m2, taken.LastOrDefault()));
     }
 
@@ -185,7 +185,7 @@ public sealed class AreaTrack
         Last ??= e.At;
         Base.Look(e);
         foreach (var r in StressLook.Of(e)) p = Math.Min(p ?? 1, Read(r, doubtful: false));
-        if (e.Number("scalpPct") is > 0 and var pct) Move(CanopySteps.Hurt(Math.Min(MostScalpStress, ScalpStress * pct)), e.At, null);
+        if (e[LookEntry.ScalpPct] is > 0 and var pct) Move(CanopySteps.Hurt(Math.Min(MostScalpStress, ScalpStress * pct)), e.At, null);
         return p;
     }
 

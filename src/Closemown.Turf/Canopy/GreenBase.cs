@@ -71,8 +71,8 @@ public sealed class GreenBase
     public void Look(Entry e)
     {
         ArgumentNullException.ThrowIfNull(e);
-        soft = e.Flag("soft") ?? soft;
-        if (keptSince is null || e.Number("scalpPct") is not { } pct) return;
+        soft = e[LookEntry.Soft] ?? soft;
+        if (keptSince is null || e[LookEntry.ScalpPct] is not { } pct) return;
         Looks++;
         if (pct > 0) pass.ObserveGaussian(Own, lastCut - Level + (AreaMm * Math.Sqrt(pct / 100)), LookSdMm);
         else pass.ObserveInterval(Own, 0, double.NegativeInfinity, lastCut - Level, LookSdMm);

@@ -14,7 +14,7 @@ internal static class MowingLook
     /// <param name="usualMm">What usually comes off, mm.</param>
     public static LinearReading? Eye(Entry e, double usualMm)
     {
-        if (e.Word("cameOff") is not { } word) return null;
+        if (e[LookEntry.CameOff] is not { } word) return null;
         var usual = Math.Max(LeastMm, usualMm);
         Term[] taken = [Term.State(0, CanopyLayout.Before, 1), Term.State(0, CanopyLayout.Canopy, -1)];
         var (low, high) = word switch

@@ -12,7 +12,7 @@ internal static class StressLook
     /// <summary>Readings of stress in a look; empty where it says nothing of it.</summary>
     public static IEnumerable<LinearReading> Of(Entry e)
     {
-        int? level = e.Word("colour") switch
+        int? level = e[LookEntry.Colour] switch
         {
             "green" => 0,
             "pale" or "yellow" or "patches" => 1,
@@ -23,6 +23,6 @@ internal static class StressLook
         if (level is { } l)
             yield return new(Stress, l == 0 ? double.NegativeInfinity : Cuts[l - 1], l == Cuts.Length ? double.PositiveInfinity : Cuts[l], AreaDefaults.LookSd);
         // Footprints stay where leaves have lost their spring: at least a slight stress. That they do not says little.
-        if (e.Flag("footprints") == true) yield return new(Stress, 1, double.PositiveInfinity, AreaDefaults.LookSd);
+        if (e[LookEntry.Footprints] == true) yield return new(Stress, 1, double.PositiveInfinity, AreaDefaults.LookSd);
     }
 }

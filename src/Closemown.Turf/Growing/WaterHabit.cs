@@ -19,7 +19,7 @@ public sealed record WaterHabit(double EveryDays, double Mm, DateOnly Last)
     {
         ArgumentNullException.ThrowIfNull(area);
         ArgumentNullException.ThrowIfNull(entries);
-        List<(DateOnly Day, double Mm)> given = [.. entries.Where(e => e.Is("water") && e.Number("mm") is > 0).Select(e => (area.LocalDate(e.At), e.Number("mm")!.Value))
+        List<(DateOnly Day, double Mm)> given = [.. entries.Where(e => e.Is(WaterEntry.Kind) && e[WaterEntry.Mm] is > 0).Select(e => (area.LocalDate(e.At), e[WaterEntry.Mm]!.Value))
             .Where(w => w.Item1 <= today && today.DayNumber - w.Item1.DayNumber < 7 * Weeks)];
         if (given.Count < Least) return null;
         var (first, last) = (given.Min(w => w.Day), given.Max(w => w.Day));

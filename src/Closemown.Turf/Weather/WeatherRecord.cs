@@ -59,16 +59,16 @@ public sealed class WeatherRecord
         var byDay = new Dictionary<DateOnly, List<Entry>>();
         foreach (var e in weather)
         {
-            if (e.Area != area || !DateOnly.TryParseExact(e.Word("date"), "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date)) continue;
+            if (e.Area != area || !DateOnly.TryParseExact(e[WeatherEntry.Date], "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date)) continue;
             if (!byDay.TryGetValue(date, out var list)) byDay[date] = list = [];
             list.Add(e);
         }
         foreach (var (date, list) in byDay)
         {
             // Best first; OrderBy is stable, so reversing first puts the later entry before the earlier.
-            var best = Enumerable.Reverse(list).OrderBy(e => e.Flag("forecast") == true).ThenBy(e => Rank(e.Word("source"), sources)).ThenBy(e => e.Word("source") ?? "", StringComparer.Ordinal).ToList();
+            var best = Enumerable.Reverse(list).OrderBy(e => e[WeatherEntry.Forecast] == true).ThenBy(e => Rank(e[WeatherEntry.Source], sources)).ThenBy(e => e[WeatherEntry.Source] ?? "", StringComparer.Ordinal).ToList();
             record.days[date] = Merged(date, best);
-            if (best[0].Flag("forecast") != true && (record.LastRecorded is not { } last || date > last)) record.LastRecorded = date;
+            if (best[0][WeatherEntry.Forecast] != true && (record.LastRecorded is not { } last || date > last)) record.LastRecorded = date;
         }
         return record;
     }
@@ -85,26 +85,26 @@ public sealed class WeatherRecord
 
     private static DayWeather Merged(DateOnly date, List<Entry> best)
     {
-        double? First(string field) => best.Select(e => e.Number(field)).FirstOrDefault(v => v is not null);
-        var wind = best.FirstOrDefault(e => e.Number("windMs") is not null);
+        double? First(Field<double> field) => best.Select(e => e[field]).FirstOrDefault(v => v is not null);
+        var wind = best.FirstOrDefault(e => e[WeatherEntry.WindMs] is not null);
         // Least and greatest belong together: those of two stations may cross.
-        var pair = best.FirstOrDefault(e => e.Number("tMinC") is not null && e.Number("tMaxC") is not null);
-        var warmth = pair ?? best.FirstOrDefault(e => e.Number("tMinC") is not null || e.Number("tMaxC") is not null || e.Number("tMeanC") is not null);
+        var pair = best.FirstOrDefault(e => e[WeatherEntry.TMinC] is not null && e[WeatherEntry.TMaxC] is not null);
+        var warmth = pair ?? best.FirstOrDefault(e => e[WeatherEntry.TMinC] is not null || e[WeatherEntry.TMaxC] is not null || e[WeatherEntry.TMeanC] is not null);
         return new(date)
         {
-            TMinC = pair?.Number("tMinC") ?? First("tMinC"),
-            TMaxC = pair?.Number("tMaxC") ?? First("tMaxC"),
-            TMeanC = pair is null ? First("tMeanC") : pair.Number("tMeanC"),
-            RhPct = First("rhPct"),
-            RhMinPct = First("rhMinPct"),
-            RhMaxPct = First("rhMaxPct"),
-            DewC = First("dewC"),
-            RainMm = First("rainMm"),
-            WindMs = wind?.Number("windMs"),
-            WindHeightM = wind?.Number("windHeightM") ?? 2,
-            SunH = First("sunH"),
-            RadMjM2 = First("radMjM2"),
-            Forecast = (warmth ?? best[0]).Flag("forecast") == true,
+            TMinC = pair?[WeatherEntry.TMinC] ?? First(WeatherEntry.TMinC),
+            TMaxC = pair?[WeatherEntry.TMaxC] ?? First(WeatherEntry.TMaxC),
+            TMeanC = pair is null ? First(WeatherEntry.TMeanC) : pair[WeatherEntry.TMeanC],
+            RhPct = First(WeatherEntry.RhPct),
+            RhMinPct = First(WeatherEntry.RhMinPct),
+            RhMaxPct = First(WeatherEntry.RhMaxPct),
+            DewC = First(WeatherEntry.DewC),
+            RainMm = First(WeatherEntry.RainMm),
+            WindMs = wind?[WeatherEntry.WindMs],
+            WindHeightM = wind?[WeatherEntry.WindHeightM] ?? 2,
+            SunH = First(WeatherEntry.SunH),
+            RadMjM2 = First(WeatherEntry.RadMjM2),
+            Forecast = (warmth ?? best[0])[WeatherEntry.Forecast] == true,
         };
     }
 }

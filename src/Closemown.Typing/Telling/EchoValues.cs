@@ -40,7 +40,7 @@ internal sealed partial class EchoValues(Entry e, WritingStyle style, IReadOnlyD
         if (says && typed!.Any(c => char.IsLetter(c) || c is '°' or '%' or '"') && !(measure is "g/m2" or "kg/m2" && !typed!.Contains('/', StringComparison.Ordinal))) return Spaced(typed!);
         var said = measure switch
         {
-            "mm" when American && f.Name is "rainMm" || (American && e.Is("water")) => TurfPrinting.Water(d, style),
+            "mm" when American && f.Name is "rainMm" || (American && e.Is(WaterEntry.Kind)) => TurfPrinting.Water(d, style),
             "mm" => Length.Print(Math.Round(d, 2), Inches ? LengthUnit.Inch : LengthUnit.Mm, style),
             "m" => American ? TurfPrinting.Distance(d, style) : $"{Plain(d)} m",
             "h" => Duration.PrintClock(Math.Clamp(d, 0, 1e6)),

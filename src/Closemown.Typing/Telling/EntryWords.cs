@@ -33,7 +33,7 @@ public static class EntryWords
         var corrected = typed is null ? "" : $" (typed {typed})";
         return value switch
         {
-            double d => e.Is("clicks") ? $"{f.Name} {(d == 0 ? "stays" : $"{Number(d < 0 ? -d : d, "0.#", style)} {(d > 0 ? "in" : "out")}")}" : $"{Name(f, style)} {Number(d, "0.###", style)}{Unit(f)}{corrected}",
+            double d => e.Is(ClicksEntry.Kind) ? $"{f.Name} {(d == 0 ? "stays" : $"{Number(d < 0 ? -d : d, "0.#", style)} {(d > 0 ? "in" : "out")}")}" : $"{Name(f, style)} {Number(d, "0.###", style)}{Unit(f)}{corrected}",
             string s => f.Name is "what" or "where" or "when" ? s : $"{Name(f, style)} {s}",
             bool b => b ? Name(f, style) : $"not {Name(f, style)}",
             string[] list => string.Join(" and ", list),

@@ -48,7 +48,7 @@ internal static class TurfEcho
     /// <summary>The line; null for an entry of another kind.</summary>
     public static string? Of(Entry e, WritingStyle style)
     {
-        if (Array.Find(Table, r => r.Kind == e.Kind.Name && (r.What.Length == 0 || r.What == e.Word("what"))) is not { Heads: { } heads } row) return null;
+        if (Array.Find(Table, r => r.Kind == e.Kind.Name && (r.What.Length == 0 || r.What == e[WorkEntry.What])) is not { Heads: { } heads } row) return null;
         var values = new EchoValues(e, style, Flags);
         var head = First(heads, values) ?? e.Kind.Name + ":";
         var parts = row.Parts.Select(p => First(p, values)).OfType<string>().ToList();

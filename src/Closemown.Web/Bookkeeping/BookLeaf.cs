@@ -25,19 +25,19 @@ internal static class BookLeaf
         BookLine Line(Entry e)
         {
             var by = voiders[e.Id].Where(v => Counts(v, voiders, 0)).Order(EntryOrder.Instance).LastOrDefault();
-            return new(Told(e, 0), e.Is("void") ? by is null : standing.Contains(e.Id), Place(e)) { TakenOutBy = by?.Id, Corrected = by is not null && !by.Is("void"), Voids = e.Voids };
+            return new(Told(e, 0), e.Is(VoidEntry.Kind) ? by is null : standing.Contains(e.Id), Place(e)) { TakenOutBy = by?.Id, Corrected = by is not null && !by.Is(VoidEntry.Kind), Voids = e.Voids };
         }
 
         EntryTold Told(Entry e, int depth) => new(e.Id, e.Kind.Name, JsonNode.Parse(e.Json)!.AsObject(), EntryWords.Short(e, style), EntryWords.When(e.At))
         {
             OddOneIn = odd.TryGetValue(e.Id, out var p) ? Chance.OneIn(p) : null,
-            TakesOut = depth < 2 && e.Is("void") && byId.TryGetValue(e.Voids ?? default, out var gone) ? Told(gone, depth + 1) : null,
+            TakesOut = depth < 2 && e.Is(VoidEntry.Kind) && byId.TryGetValue(e.Voids ?? default, out var gone) ? Told(gone, depth + 1) : null,
         };
     }
 
     private static bool Sought(Entry e, BookSought sought, WritingStyle style) =>
         sought.Id is { } id ? e.Id == id
-        : (sought.Kind is null || e.Is(sought.Kind)) && (sought.Place is null || e.Unit == sought.Place || e.Area == sought.Place)
+        : (sought.Kind is null || e.Kind.Name == sought.Kind) && (sought.Place is null || e.Unit == sought.Place || e.Area == sought.Place)
             && (sought.Text is null || Holds(EntryWords.Short(e, style), sought.Text) || Holds(e.Note, sought.Text) || Holds(e.By, sought.Text));
 
     private static bool Holds(string? text, string sought) => text?.Contains(sought, StringComparison.OrdinalIgnoreCase) == true;

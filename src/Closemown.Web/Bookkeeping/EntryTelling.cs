@@ -20,7 +20,7 @@ internal static class EntryTelling
         new(entry.Id, entry.Kind.Name, JsonNode.Parse(entry.Json)!.AsObject(), Said(entry, style), EntryWords.When(entry.At))
         {
             OddOneIn = Odd(desk, entry) is { } p ? Chance.OneIn(p) : null,
-            TakesOut = depth < 2 && entry.Is("void") && entry.Voids is { } target && book.Find(target) is { } gone ? Told(desk, book, gone, style, depth + 1) : null,
+            TakesOut = depth < 2 && entry.Is(VoidEntry.Kind) && entry.Voids is { } target && book.Find(target) is { } gone ? Told(desk, book, gone, style, depth + 1) : null,
         };
 
     /// <summary>The words of an entry as the book gives it.</summary>

@@ -237,7 +237,7 @@ internal sealed class Workshop : IDisposable
             stop.ThrowIfCancellationRequested();
             foreach (var stored in watch.ReadBetween(from, from + piece))
             {
-                if (kind is not null && !stored.Entry.Is(kind)) continue;
+                if (kind is not null && stored.Entry.Kind.Name != kind) continue;
                 if (found.Count == limit) return new(found, found[^1]["seq"]!.GetValue<long>(), last);
                 found.Add(new JsonObject { ["seq"] = stored.Seq, ["entry"] = JsonNode.Parse(stored.Entry.Json) });
             }

@@ -52,7 +52,7 @@ internal sealed class TypedTarget() : FuzzTarget("typed")
         var today = DateOnly.FromDateTime(Now.DateTime);
         var entry = new TypedEntry(kind, style, new BookNames(() => (["green", "front lawn"], ["mower", "old one"])), today);
         IReadOnlyList<string> rest = [.. implied, .. words.Skip(1)];
-        ShortForms.Read(entry, kind.Name == "weather" ? WeatherWords.Read(rest, today, style) : rest);
+        ShortForms.Read(entry, kind.Name == WeatherEntry.Name ? WeatherWords.Read(rest, today, style) : rest);
         return entry;
     }
 

@@ -53,9 +53,9 @@ public sealed class DeskTests
             {
                 var said = desk.Add(entries[i], $"{i}");
                 ReadingSurprise? expected = null;
-                var track = new UnitTrack(UnitDescription.Of(SteelBook.Unit, entries.Take(i + 1).Where(e => e.Is("unit"))));
+                var track = new UnitTrack(UnitDescription.Of(SteelBook.Unit, entries.Take(i + 1).Where(e => e.Is(UnitEntry.Kind))));
                 foreach (var e in entries.Take(i + 1)) expected = track.Add(e);
-                var heights = new HeightTrack(HeightUnit.Of(SteelBook.Unit, entries.Take(i + 1).Where(e => e.Is("unit"))));
+                var heights = new HeightTrack(HeightUnit.Of(SteelBook.Unit, entries.Take(i + 1).Where(e => e.Is(UnitEntry.Kind))));
                 HeightSurprise? height = null;
                 foreach (var e in entries.Take(i + 1)) height = heights.Add(e);
                 if (height is not null) expected = new([.. height.At.Select(a => (a.Station == "left" ? 0 : 2, a.P))], height.All);

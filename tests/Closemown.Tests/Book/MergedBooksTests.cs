@@ -53,7 +53,7 @@ public sealed class MergedBooksTests
             var target = random.Next(bodies.Length);
             entries.Add(Lines.Void(1 + target, 500 + n, random.Next(400)));
         }
-        var voids = entries.Where(e => e.Is("void")).ToList();
+        var voids = entries.Where(e => e.Is(VoidEntry.Kind)).ToList();
         for (var n = voids.Count > 0 ? random.Next(3) : 0; n > 0; n--)
             entries.Add(Lines.Read(Lines.Whole($$"""{"kind":"void","voids":"{{voids[random.Next(voids.Count)].Id:D}}"}""", 600 + n, random.Next(400))));
         if (random.Next(3) == 0) entries.Add(Lines.Void(4000, 700, 50));

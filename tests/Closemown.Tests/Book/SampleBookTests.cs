@@ -52,7 +52,7 @@ public sealed class SampleBookTests
             var standing = StandingEntries.Of(book.ReadAll().Select(s => s.Entry));
             // Of 116 entries one corrects another; one is taken out, another taken out and restored.
             Assert.Equal(114, standing.Count);
-            Assert.Equal(["15.25", "16"], book.ReadWeather().Select(e => e.Number("tMaxC")!.Value.ToString(System.Globalization.CultureInfo.InvariantCulture)));
+            Assert.Equal(["15.25", "16"], book.ReadWeather().Select(e => e[WeatherEntry.TMaxC]!.Value.ToString(System.Globalization.CultureInfo.InvariantCulture)));
         }
         Assert.Equal(before, File.ReadAllBytes(path));             // reading changes no byte
         Assert.Equal([path], Directory.GetFiles(folder.Path));

@@ -292,7 +292,7 @@ public sealed class SqliteBookTests
     {
         var line = Lines.Whole("""{"kind":"unit","clickUm":1999}""", 1);
         Assert.Empty(EntryReader.Read(line, EntryContext.Stored, out var entry));
-        Assert.Equal(1999, entry!.Number("clickUm"));
+        Assert.Equal(1999, entry![UnitEntry.ClickUm]);
         Assert.Empty(EntryReader.Read(Lines.Whole("""{"kind":"unit","clickUm":2001}""", 1), EntryContext.Stored, out _));      // nor is it shut out by a limit drawn later
         Assert.NotEmpty(EntryReader.Read(Lines.Whole("""{"kind":"unit","clickUm":2001}""", 1), EntryContext.Whole, out _));
         Assert.NotEmpty(EntryReader.Read(Lines.Whole("""{"kind":"unit","clickUm":"much"}""", 1), EntryContext.Stored, out _));

@@ -37,8 +37,8 @@ public sealed class StoreTests
     {
         var entries = Lines.EveryKind().Select(Lines.Read).ToArray();
         book.AppendAll(entries, allOrNone: true);
-        Assert.Equal(entries.Where(e => !e.Is("weather")).Select(e => e.Json), book.ReadAll().Select(s => s.Entry.Json));
-        Assert.Equal(entries.Where(e => e.Is("weather")).Select(e => e.Json), book.ReadWeather().Select(e => e.Json));
+        Assert.Equal(entries.Where(e => !e.Is(WeatherEntry.Kind)).Select(e => e.Json), book.ReadAll().Select(s => s.Entry.Json));
+        Assert.Equal(entries.Where(e => e.Is(WeatherEntry.Kind)).Select(e => e.Json), book.ReadWeather().Select(e => e.Json));
         Assert.All(entries, e => Assert.Equal(e.Json, book.Find(e.Id)!.Json));
     });
 

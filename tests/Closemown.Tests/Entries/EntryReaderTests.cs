@@ -16,7 +16,7 @@ public sealed class EntryReaderTests
         Assert.NotEmpty(kind.Example);
         var entry = Lines.Entry(kind.Example, 7);
         Assert.Same(kind, entry.Kind);
-        Assert.True(entry.Is(name));
+        Assert.True(entry.Is(kind));
         Assert.Equal(entry.Json, Lines.Read(entry.Json).Json);
     }
 
@@ -50,7 +50,7 @@ public sealed class EntryReaderTests
     {
         var entry = Lines.Entry("""{"kind":"lap","minutes":2,"grit":null,"by":null,"voids":null,"typed":null,"confirmed":null,"mood":null}""", 1);
         Assert.Equal(Lines.Entry("""{"kind":"lap","minutes":2}""", 1).Json, entry.Json);
-        Assert.Null(entry.Number("grit"));
+        Assert.Null(entry[LapEntry.Grit]);
         var fault = Assert.Single(EntryReader.Read(Lines.Whole("""{"kind":"lap","minutes":null}""", 1), EntryContext.Whole, out _));
         Assert.Equal((FaultCodes.Missing, "minutes"), (fault.Code, fault.Field));
     }
@@ -59,18 +59,18 @@ public sealed class EntryReaderTests
     public void Values_are_read_by_their_form()
     {
         var unit = Lines.Entry("""{"kind":"unit","blades":10,"grits":[80,120],"owns":["strip","torch"],"priors":{"openingUmPerHour":[3,2]},"bandUm":[0,20],"relief":"yes"}""", 1);
-        Assert.Equal(10, unit.Number("blades"));
-        Assert.Equal([80, 120], unit.Numbers("grits")!);
-        Assert.Equal(["strip", "torch"], unit.Texts("owns")!);
-        Assert.Equal(new Prior(3, 2), unit.Priors("priors")!["openingUmPerHour"]);
-        Assert.Equal("yes", unit.Word("relief"));
-        Assert.Null(unit.Word("setting"));
+        Assert.Equal(10, unit[UnitEntry.Blades]);
+        Assert.Equal([80, 120], unit[UnitEntry.Grits]!);
+        Assert.Equal(["strip", "torch"], unit[UnitEntry.Owns]!);
+        Assert.Equal(new Prior(3, 2), unit[UnitEntry.Priors]!["openingUmPerHour"]);
+        Assert.Equal("yes", unit[UnitEntry.Relief]);
+        Assert.Null(unit[UnitEntry.Setting]);
         var feeler = Lines.Entry("""{"kind":"feeler","left":{"goUm":30,"noGoUm":50},"right":{"noGoUm":20}}""", 2);
-        Assert.Equal(new GoNoGo(30, 50), feeler.Feeler("left"));
-        Assert.Equal(new GoNoGo(null, 20), feeler.Feeler("right"));
-        Assert.Equal([5.1], Lines.Entry("""{"kind":"canopy","mm":5.1,"when":"after"}""", 3).Numbers("mm")!);
-        Assert.True(Lines.Entry("""{"kind":"look","wet":true}""", 4).Flag("wet"));
-        Assert.Equal(["a bearing"], Lines.Entry("""{"kind":"rebuild","what":"a bearing"}""", 5).Texts("what")!);
+        Assert.Equal(new GoNoGo(30, 50), feeler[FeelerEntry.Left]);
+        Assert.Equal(new GoNoGo(null, 20), feeler[FeelerEntry.Right]);
+        Assert.Equal([5.1], Lines.Entry("""{"kind":"canopy","mm":5.1,"when":"after"}""", 3)[CanopyEntry.Mm]!);
+        Assert.True(Lines.Entry("""{"kind":"look","wet":true}""", 4)[LookEntry.Wet]);
+        Assert.Equal(["a bearing"], Lines.Entry("""{"kind":"rebuild","what":"a bearing"}""", 5)[RebuildEntry.What]!);
         var typed = Lines.Entry("""{"kind":"canopy","mm":3.97,"when":"after","typed":{"mm":"5/32 in"},"confirmed":["mm","mm"],"by":"A","note":"two\nlines"}""", 6);
         Assert.Equal("5/32 in", typed.Typed["mm"]);
         Assert.Equal(["mm"], typed.Confirmed);

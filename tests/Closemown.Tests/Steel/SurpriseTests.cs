@@ -1,3 +1,4 @@
+using Closemown.Entries;
 using Closemown.Steel;
 using Xunit;
 
@@ -73,7 +74,7 @@ public sealed class SurpriseTests
         var odd = SteelBook.Ends("contact", "heavy", "heavy");
         var track = SteelBook.Track([.. SettledRecord, odd]);
         var (entry, p) = Assert.Single(track.Unusual);
-        Assert.True(entry.Is("contact") && p < UnitTrack.UnusualBelow);
+        Assert.True(entry.Is(ContactEntry.Kind) && p < UnitTrack.UnusualBelow);
         Assert.NotNull(track.Memory.Unusual);
         var settled = SteelBook.Belief(SettledRecord).ClearanceUm(0).Mean;
         Assert.True(SteelBelief.Of(track).ClearanceUm(0).Mean > settled - 5);

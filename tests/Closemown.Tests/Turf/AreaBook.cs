@@ -41,9 +41,9 @@ internal sealed class AreaBook
     /// <summary>The track, with every mowing at the cut it tells.</summary>
     public AreaTrack Track()
     {
-        var area = TurfArea.Of(Area, entries.Where(e => e.Is("area")));
+        var area = TurfArea.Of(Area, entries.Where(e => e.Is(AreaEntry.Kind)));
         var track = new AreaTrack(area, new TurfDays(area, Record, [], Start));
-        foreach (var e in entries) Odd = track.Add(e, e.Number("cutMm") is { } cut ? new CutHeight(cut, 0.3) : null);
+        foreach (var e in entries) Odd = track.Add(e, e[MowEntry.CutMm] is { } cut ? new CutHeight(cut, 0.3) : null);
         return track;
     }
 

@@ -1,4 +1,5 @@
 using System.Text;
+using Closemown.Entries;
 using Closemown.Weather;
 using Xunit;
 
@@ -15,14 +16,14 @@ public sealed class HeaderTests
     public void Commas_in_quotes_part_no_columns(string text)
     {
         var day = Assert.Single(Read(text, new()).Days.Entries("green", "x", null, d => new(d.ToDateTime(new(12, 0)), TimeSpan.Zero)));
-        Assert.Equal(("2026-05-01", 15.0, 3.0), (day.Word("date"), day.Number("tMaxC"), day.Number("rainMm")));
+        Assert.Equal(("2026-05-01", 15.0, 3.0), (day[WeatherEntry.Date], day[WeatherEntry.TMaxC], day[WeatherEntry.RainMm]));
     }
 
     [Fact]
     public void A_column_with_a_comma_can_be_told()
     {
         var read = Read("date,\"Out, top\"\n2026-05-01,59\n", new() { Columns = new Dictionary<string, string> { ["tMaxC"] = "Out, top:F" } });
-        Assert.Equal(15, read.Days.Entries("green", "x", null, d => new(d.ToDateTime(new(12, 0)), TimeSpan.Zero)).Single().Number("tMaxC"));
+        Assert.Equal(15, read.Days.Entries("green", "x", null, d => new(d.ToDateTime(new(12, 0)), TimeSpan.Zero)).Single()[WeatherEntry.TMaxC]);
     }
 
     [Fact]

@@ -1,4 +1,5 @@
 using System.Text;
+using Closemown.Entries;
 using Closemown.Weather;
 using Xunit;
 
@@ -46,7 +47,7 @@ public sealed class HourlyTests
     public void Days_with_one_time_of_day_are_days(string text, string? dates)
     {
         var days = Read(text, new() { Dates = dates }).Days.Entries("green", "x", null, d => new(d.ToDateTime(new(12, 0)), TimeSpan.Zero));
-        Assert.Equal([("2026-04-03", 4.0), ("2026-04-04", 5.0)], days.Select(d => (d.Word("date"), d.Number("tMeanC"))));
+        Assert.Equal([("2026-04-03", 4.0), ("2026-04-04", 5.0)], days.Select(d => (d[WeatherEntry.Date], d[WeatherEntry.TMeanC])));
     }
 
     [Theory]

@@ -1,4 +1,5 @@
 using System.Text;
+using Closemown.Entries;
 using Closemown.Weather;
 using Xunit;
 
@@ -54,7 +55,7 @@ public sealed class PlaceTests
         Assert.Null(Read("date,Rain (mm)\n2026-05-01,3\n", null).Attribution);
     }
 
-    private static double? Rain(string text, int? place) => Read(text, place).Days.Entries("green", "x", null, d => new(d.ToDateTime(new(12, 0)), TimeSpan.Zero)).Single().Number("rainMm");
+    private static double? Rain(string text, int? place) => Read(text, place).Days.Entries("green", "x", null, d => new(d.ToDateTime(new(12, 0)), TimeSpan.Zero)).Single()[WeatherEntry.RainMm];
 
     private static WeatherFileRead Read(string text, int? place) => WeatherFile.Read(new MemoryStream(Encoding.UTF8.GetBytes(text)), new() { Place = place });
 }

@@ -57,12 +57,12 @@ public sealed class StationFileTests
             + Gsod("2026-05-04", "  50.0", "9999.9", "999.9", "  59.0", "  39.2", " 0.00", "H"));
         var days = Days(read);
         Assert.Equal("gsod", read.Source);
-        double? N(Entry e, string field) => e.Number(field) is { } x ? Math.Round(x, 3) : null;
-        Assert.Equal((10, 5, 15, 4, 12.7), (N(days[0], "tMeanC"), N(days[0], "dewC"), N(days[0], "tMaxC"), N(days[0], "tMinC"), N(days[0], "rainMm")));
+        double? N(Entry e, Field<double> field) => e[field] is { } x ? Math.Round(x, 3) : null;
+        Assert.Equal((10, 5, 15, 4, 12.7), (N(days[0], WeatherEntry.TMeanC), N(days[0], WeatherEntry.DewC), N(days[0], WeatherEntry.TMaxC), N(days[0], WeatherEntry.TMinC), N(days[0], WeatherEntry.RainMm)));
         // A knot is 1852 m an hour.
-        Assert.Equal((5.144, 10), (N(days[0], "windMs"), N(days[0], "windHeightM")));
-        Assert.Equal((10, null, null, null, null), (N(days[1], "tMeanC"), N(days[1], "dewC"), N(days[1], "tMaxC"), N(days[1], "rainMm"), N(days[1], "windMs")));
-        Assert.Equal([null, null], days.Skip(2).Select(d => d.Number("rainMm")));
+        Assert.Equal((5.144, 10), (N(days[0], WeatherEntry.WindMs), N(days[0], WeatherEntry.WindHeightM)));
+        Assert.Equal((10, null, null, null, null), (N(days[1], WeatherEntry.TMeanC), N(days[1], WeatherEntry.DewC), N(days[1], WeatherEntry.TMaxC), N(days[1], WeatherEntry.RainMm), N(days[1], WeatherEntry.WindMs)));
+        Assert.Equal([null, null], days.Skip(2).Select(d => d[WeatherEntry.RainMm]));
         Assert.Equal((2, 4), read.Days.Dropped["rain not reported, or seen and not measured"]);
         Assert.Contains(read.Days.Notes, n => n.Contains("UTC", StringComparison.Ordinal));
     }
@@ -71,10 +71,10 @@ public sealed class StationFileTests
     public void Daily_values_with_semicolons_are_read_without_what_is_missing()
     {
         var old = Assert.Single(Days(Read(DwdHeader + Dwd1890)));
-        Assert.Equal(("1890-08-02", 17.4, 22.5, 10.8, 61.0, 19.8), (old.Word("date"), old.Number("tMeanC"), old.Number("tMaxC"), old.Number("tMinC"), old.Number("rhPct"), old.Number("rainMm")));
-        Assert.Equal((null, null, null), (old.Number("windMs"), old.Number("windHeightM"), old.Number("sunH")));
+        Assert.Equal(("1890-08-02", 17.4, 22.5, 10.8, 61.0, 19.8), (old[WeatherEntry.Date], old[WeatherEntry.TMeanC], old[WeatherEntry.TMaxC], old[WeatherEntry.TMinC], old[WeatherEntry.RhPct], old[WeatherEntry.RainMm]));
+        Assert.Equal((null, null, null), (old[WeatherEntry.WindMs], old[WeatherEntry.WindHeightM], old[WeatherEntry.SunH]));
         var now = Assert.Single(Days(Read(DwdHeader + Dwd2025)));
-        Assert.Equal((4.0, 10.0, -1.0, 53.0, null, 9.6, 3.6, 10.0), (now.Number("tMeanC"), now.Number("tMaxC"), now.Number("tMinC"), now.Number("rhPct"), now.Number("rainMm"), now.Number("sunH"), now.Number("windMs"), now.Number("windHeightM")));
+        Assert.Equal((4.0, 10.0, -1.0, 53.0, null, 9.6, 3.6, 10.0), (now[WeatherEntry.TMeanC], now[WeatherEntry.TMaxC], now[WeatherEntry.TMinC], now[WeatherEntry.RhPct], now[WeatherEntry.RainMm], now[WeatherEntry.SunH], now[WeatherEntry.WindMs], now[WeatherEntry.WindHeightM]));
         Assert.Contains("CC BY 4.0", Read(DwdHeader + Dwd2025).Attribution, StringComparison.Ordinal);
     }
 
@@ -85,7 +85,7 @@ public sealed class StationFileTests
         Assert.True(read.Placed);
         Assert.Equal(
             [("1991-02-05", null, 1.9), ("1991-02-06", -3.2, -0.8), ("1991-02-07", -8.8, -4.4), ("1991-02-08", -7.6, null)],
-            Days(read).Select(d => (d.Word("date"), d.Number("tMinC"), d.Number("tMaxC"))));
+            Days(read).Select(d => (d[WeatherEntry.Date], d[WeatherEntry.TMinC], d[WeatherEntry.TMaxC])));
         Assert.Contains("Open Government Licence", read.Attribution, StringComparison.Ordinal);
     }
 
@@ -96,7 +96,7 @@ public sealed class StationFileTests
         var read = Read(Temperature("2026-01-02 09:00:00,12,3,-2", "2026-01-02 21:00:00,12,7,1", "2026-01-03 09:00:00,12,8,0.5", "2026-01-03 09:00:00,24,8,0.5", "2026-01-03 21:00:00,12,6,2"));
         var days = Days(read);
         // The night to the 3rd was warmer than the day before it.
-        Assert.Equal([("2026-01-02", null, 8.0), ("2026-01-03", 0.5, null)], days.Select(d => (d.Word("date"), d.Number("tMinC"), d.Number("tMaxC"))));
+        Assert.Equal([("2026-01-02", null, 8.0), ("2026-01-03", 0.5, null)], days.Select(d => (d[WeatherEntry.Date], d[WeatherEntry.TMinC], d[WeatherEntry.TMaxC])));
         Assert.Equal(4, read.Days.Dropped["half a day without the other half"].Count);
     }
 
@@ -105,7 +105,7 @@ public sealed class StationFileTests
     {
         var read = Read("Conventions,G,BADC-CSV,1\nlong_name,prcp_amt,precipitation amount,mm\ndata\nob_date,id,id_type,version_num,met_domain_name,ob_end_ctime,ob_day_cnt,src_id,rec_st_ind,prcp_amt\n"
             + "2026-01-02 00:00:00,1,RAIN,1,WADRAIN,900,1,9,1001,4.2\n2026-01-05 00:00:00,1,RAIN,1,WADRAIN,900,3,9,1001,30\n2026-01-06 00:00:00,1,RAIN,0,WADRAIN,900,1,9,1001,5\n2026-01-07 00:00:00,1,RAIN,1,WADRAIN,900,1,9,1001,NA\nend data\n");
-        Assert.Equal([("2026-01-01", 4.2)], Days(read).Select(d => (d.Word("date"), d.Number("rainMm"))));
+        Assert.Equal([("2026-01-01", 4.2)], Days(read).Select(d => (d[WeatherEntry.Date], d[WeatherEntry.RainMm])));
         Assert.Equal(1, read.Days.Dropped["rain summed over several days"].Count);
         Assert.Equal(1, read.Days.Dropped["a version that is not the checked one"].Count);
     }
@@ -134,7 +134,7 @@ public sealed class StationFileTests
     [InlineData("2026-01-03 00:00:00,24,8,1", "2026-01-02 1 8")]
     [InlineData("2026-01-03 21:00:00,24,8,1", "2026-01-03 1 8")]
     public void A_whole_day_is_put_by_when_it_ends(string row, string days) =>
-        Assert.Equal(days.Split(" | ").Order(StringComparer.Ordinal), Days(Read(Temperature(row))).Select(d => $"{d.Word("date")} {d.Number("tMinC")?.ToString("0") ?? "·"} {d.Number("tMaxC")?.ToString("0") ?? "·"}"));
+        Assert.Equal(days.Split(" | ").Order(StringComparer.Ordinal), Days(Read(Temperature(row))).Select(d => $"{d[WeatherEntry.Date]} {d[WeatherEntry.TMinC]?.ToString("0") ?? "·"} {d[WeatherEntry.TMaxC]?.ToString("0") ?? "·"}"));
 
     private static string Temperature(params string[] rows) =>
         "Conventions,G,BADC-CSV,1\ndata\nob_end_time,ob_hour_count,max_air_temp,min_air_temp,version_num,src_id\n" + string.Concat(rows.Select(r => r + ",1,9\n")) + "end data\n";

@@ -41,10 +41,10 @@ public sealed class WeatherFileTests
         var read = Read(Ghcn);
         var days = Days(read);
         Assert.Equal("GHCN-Daily, one element a row", read.Layout);
-        Assert.Equal(["2020-01-01", "2020-01-02", "2020-01-05"], days.Select(d => d.Word("date")));
-        Assert.Equal((15.6, 4.4, 0.0), (days[0].Number("tMaxC"), days[0].Number("tMinC"), days[0].Number("rainMm")));
-        Assert.Equal((null, 2.1, null), (days[1].Number("tMaxC"), days[1].Number("tMinC"), days[1].Number("rainMm")));
-        Assert.Equal((10.2, 3.1, 10.0), (days[2].Number("rainMm"), days[2].Number("windMs"), days[2].Number("windHeightM")));
+        Assert.Equal(["2020-01-01", "2020-01-02", "2020-01-05"], days.Select(d => d[WeatherEntry.Date]));
+        Assert.Equal((15.6, 4.4, 0.0), (days[0][WeatherEntry.TMaxC], days[0][WeatherEntry.TMinC], days[0][WeatherEntry.RainMm]));
+        Assert.Equal((null, 2.1, null), (days[1][WeatherEntry.TMaxC], days[1][WeatherEntry.TMinC], days[1][WeatherEntry.RainMm]));
+        Assert.Equal((10.2, 3.1, 10.0), (days[2][WeatherEntry.RainMm], days[2][WeatherEntry.WindMs], days[2][WeatherEntry.WindHeightM]));
         Assert.Equal(1, read.Days.Dropped["failed the station network's check"].Count);
         Assert.Equal(1, read.Days.Dropped["rain summed over several days"].Count);
         Assert.Equal([(new DateOnly(2020, 1, 3), new DateOnly(2020, 1, 4))], read.Days.Gaps());
@@ -69,10 +69,10 @@ public sealed class WeatherFileTests
         var read = Read(OpenMeteo);
         var days = Days(read);
         Assert.Equal("Open-Meteo CSV", read.Layout);
-        Assert.Equal(21.8, days[0].Number("tMaxC")!.Value, 0.03);
-        Assert.Equal(5.08, days[0].Number("rainMm")!.Value, 1e-9);
-        Assert.Equal((5.0, 10.0, 2.0), (days[0].Number("windMs"), days[0].Number("windHeightM"), days[0].Number("sunH")));
-        Assert.Equal((null, 0.0), (days[1].Number("rainMm"), days[1].Number("sunH")));
+        Assert.Equal(21.8, days[0][WeatherEntry.TMaxC]!.Value, 0.03);
+        Assert.Equal(5.08, days[0][WeatherEntry.RainMm]!.Value, 1e-9);
+        Assert.Equal((5.0, 10.0, 2.0), (days[0][WeatherEntry.WindMs], days[0][WeatherEntry.WindHeightM], days[0][WeatherEntry.SunH]));
+        Assert.Equal((null, 0.0), (days[1][WeatherEntry.RainMm], days[1][WeatherEntry.SunH]));
     }
 
     [Fact]
@@ -89,9 +89,9 @@ public sealed class WeatherFileTests
     public void A_table_of_ones_own_with_a_title_commas_and_semicolons()
     {
         var days = Days(Read("\uFEFFMy station\nDatum;Min temp (°C);Max temp (°F);Rain (in);Wind (mph)\n01.05.2026;4,5;59;0,1;10\n02.05.2026;--;61;;NaN\n"));
-        Assert.Equal((4.5, 15.0, 2.54), (days[0].Number("tMinC"), days[0].Number("tMaxC"), days[0].Number("rainMm")));
-        Assert.Equal(4.4704, days[0].Number("windMs")!.Value, 1e-4);
-        Assert.Equal((null, null), (days[1].Number("tMinC"), days[1].Number("rainMm")));
+        Assert.Equal((4.5, 15.0, 2.54), (days[0][WeatherEntry.TMinC], days[0][WeatherEntry.TMaxC], days[0][WeatherEntry.RainMm]));
+        Assert.Equal(4.4704, days[0][WeatherEntry.WindMs]!.Value, 1e-4);
+        Assert.Equal((null, null), (days[1][WeatherEntry.TMinC], days[1][WeatherEntry.RainMm]));
     }
 
     [Fact]
@@ -99,7 +99,7 @@ public sealed class WeatherFileTests
     {
         var options = new WeatherFileOptions { Columns = new Dictionary<string, string> { ["tMinC"] = "a:C", ["tMaxC"] = "b:F", ["rainMm"] = "c:mm" }, Dates = "dmy" };
         var day = Assert.Single(Days(Read("date,a,b,c\n03/04/2026,5,68,1\n", options)));
-        Assert.Equal(("2026-04-03", 5.0, 20.0, 1.0), (day.Word("date"), day.Number("tMinC"), day.Number("tMaxC"), day.Number("rainMm")));
+        Assert.Equal(("2026-04-03", 5.0, 20.0, 1.0), (day[WeatherEntry.Date], day[WeatherEntry.TMinC], day[WeatherEntry.TMaxC], day[WeatherEntry.RainMm]));
     }
 
     [Theory]
@@ -135,7 +135,7 @@ public sealed class WeatherFileTests
             return;
         }
         var day = Assert.Single(Days(Read(Text, new() { Units = units })));
-        Assert.Equal((tMax, rain), (Math.Round(day.Number("tMaxC")!.Value, 6), day.Number("rainMm")));
+        Assert.Equal((tMax, rain), (Math.Round(day[WeatherEntry.TMaxC]!.Value, 6), day[WeatherEntry.RainMm]));
     }
 
     [Fact]
@@ -143,7 +143,7 @@ public sealed class WeatherFileTests
     {
         var read = Read("date,Rain (mm),Min temp (C)\n2026-05-01,1900,4\n");
         var day = Assert.Single(Days(read));
-        Assert.Equal((null, 4.0), (day.Number("rainMm"), day.Number("tMinC")));
+        Assert.Equal((null, 4.0), (day[WeatherEntry.RainMm], day[WeatherEntry.TMinC]));
         var left = Assert.Single(read.Days.LeftOut);
         Assert.Equal(("rainMm", true, 1), (left.Field, left.CanBe, left.Count));
         Assert.Equal([(new DateOnly(2026, 5, 1), 1900.0, 2)], left.First);
@@ -153,7 +153,7 @@ public sealed class WeatherFileTests
     public void Values_left_out_are_told_by_field_and_a_day_without_any_other_is_a_gap()
     {
         var read = Read("date,Rain (mm),Wind (m/s)\n2026-05-01,400,2\n2026-05-02,500,\n2026-05-03,600,200\n2026-05-04,700,1\n2026-05-05,0,1\n");
-        Assert.Equal(["2026-05-01", "2026-05-04", "2026-05-05"], Days(read).Select(d => d.Word("date")));
+        Assert.Equal(["2026-05-01", "2026-05-04", "2026-05-05"], Days(read).Select(d => d[WeatherEntry.Date]));
         Assert.Equal([("rainMm", true, 4), ("windMs", false, 1)], read.Days.LeftOut.Select(l => (l.Field, l.CanBe, l.Count)));
         Assert.Equal([2, 3, 4], read.Days.LeftOut.First().First.Select(v => v.Line));
         Assert.Equal(3, read.Days.Count);
@@ -167,7 +167,7 @@ public sealed class WeatherFileTests
         var days = Days(read with { Days = read.Days.ReadInTheMorning() });
         Assert.Equal(
             [("2026-05-01", null, 15.0, 3.0), ("2026-05-02", 4.0, 18.0, 0.0), ("2026-05-03", 6.0, null, null)],
-            days.Select(d => (d.Word("date"), d.Number("tMinC"), d.Number("tMaxC"), d.Number("rainMm"))));
+            days.Select(d => (d[WeatherEntry.Date], d[WeatherEntry.TMinC], d[WeatherEntry.TMaxC], d[WeatherEntry.RainMm])));
     }
 
     [Fact]

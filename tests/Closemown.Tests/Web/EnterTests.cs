@@ -27,7 +27,7 @@ public sealed class EnterTests
         var (status, _, went) = await visitor.Write([.. Mown, ("note", "dry"), ("by", "")]);
         Assert.Equal((HttpStatusCode.SeeOther, $"/look?a=1&written={Id}"), (status, went));
         var entry = Last(bench);
-        Assert.Equal((20 / 60.0, "20 min", "dry", null), (entry.Number("hours"), entry.Typed["hours"], entry.Note, entry.By));
+        Assert.Equal((20 / 60.0, "20 min", "dry", null), (entry[MowEntry.Hours], entry.Typed["hours"], entry.Note, entry.By));
         Assert.Equal(new DateTimeOffset(2026, 7, 1, 8, 30, 0, TimeSpan.FromHours(1)), entry.At);
     }
 
@@ -72,17 +72,17 @@ public sealed class EnterTests
         using var visitor = new Visitor(bench);
         Assert.True((bool)(await visitor.Enter(("kind", "wish"), ("area", "green"), ("cutMm", "0.2"), ("cutMm.in", "in"), ("weekdays", "tue"), ("weekdays", "fri"), ("fixtures", "2026-08-01"), ("fixtures", "8 August")))["ok"]!);
         var wish = Last(bench);
-        Assert.Equal(5.08, wish.Number("cutMm")!.Value, 9);
+        Assert.Equal(5.08, wish[WishEntry.CutMm]!.Value, 9);
         Assert.Equal("0.2 in", wish.Typed["cutMm"]);
-        Assert.Equal(["tue", "fri"], wish.Texts("weekdays"));
-        Assert.Equal(["2026-08-01", "2026-08-08"], wish.Texts("fixtures"));
+        Assert.Equal(["tue", "fri"], wish[WishEntry.Weekdays]);
+        Assert.Equal(["2026-08-01", "2026-08-08"], wish[WishEntry.Fixtures]);
         Assert.True((bool)(await visitor.Enter(("kind", "feeler"), ("unit", "mower"), ("left.goUm", "1"), ("left.goUm.in", "thou"), ("left.noGoUm", "2 thou"), ("right.noGoUm", "50"), ("blade", "3")))["ok"]!);
-        Assert.Equal((25.4, 50.8), (Last(bench).Feeler("left")!.GoUm!.Value, Last(bench).Feeler("left")!.NoGoUm!.Value));
-        Assert.Equal((null, 50.0), (Last(bench).Feeler("right")!.GoUm, Last(bench).Feeler("right")!.NoGoUm!.Value));
+        Assert.Equal((25.4, 50.8), (Last(bench)[FeelerEntry.Left]!.GoUm!.Value, Last(bench)[FeelerEntry.Left]!.NoGoUm!.Value));
+        Assert.Equal((null, 50.0), (Last(bench)[FeelerEntry.Right]!.GoUm, Last(bench)[FeelerEntry.Right]!.NoGoUm!.Value));
         Assert.True((bool)(await visitor.Enter(("kind", "canopy"), ("area", "green"), ("mm", "5"), ("mm", "5.5"), ("mm", ""), ("when", "after")))["ok"]!);
-        Assert.Equal([5, 5.5], Last(bench).Numbers("mm"));
+        Assert.Equal([5, 5.5], Last(bench)[CanopyEntry.Mm]);
         Assert.True((bool)(await visitor.Enter(("kind", "look"), ("area", "green"), ("frost", "on"), ("wet", "no")))["ok"]!);
-        Assert.Equal((true, false), (Last(bench).Flag("frost"), Last(bench).Flag("wet")));
+        Assert.Equal((true, false), (Last(bench)[LookEntry.Frost], Last(bench)[LookEntry.Wet]));
         Assert.True((bool)(await visitor.Enter(("kind", "soil-test"), ("area", "green"), ("P", "20"), ("K", "60 mg/kg")))["ok"]!);
         Assert.Equal("""{"K":60,"P":20}""", "{" + string.Join(',', Last(bench).Others.Select(o => $"\"{o.Key}\":{o.Value}")) + "}");
     }
@@ -179,7 +179,7 @@ public sealed class EnterTests
         var (after, _, went) = await visitor.Write([.. typed.Where(t => t.Item1 != "blades"), ("blades", "10"), ("instead", choice)]);
         Assert.Equal(HttpStatusCode.SeeOther, after);
         Assert.StartsWith("/look?written=", went, StringComparison.Ordinal);
-        Assert.Equal((17.78, "0.007 in"), (Last(bench).Number("clickUm")!.Value, Last(bench).Typed["clickUm"]));
+        Assert.Equal((17.78, "0.007 in"), (Last(bench)[UnitEntry.ClickUm]!.Value, Last(bench).Typed["clickUm"]));
     }
 
     [Fact]

@@ -55,7 +55,7 @@ internal static class BookModel
     }
 
     /// <summary>Without weather, which an export puts last, and each id once.</summary>
-    private static Entry[] Once(Entry[] some) => [.. some.Where(e => !e.Is("weather")).DistinctBy(e => e.Id)];
+    private static Entry[] Once(Entry[] some) => [.. some.Where(e => !e.Is(WeatherEntry.Kind)).DistinctBy(e => e.Id)];
 
     private static string Short(Entry e) => $"{e.Kind.Name} {e.Id.ToString("D")[^3..]}";
 

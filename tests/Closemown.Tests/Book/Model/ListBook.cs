@@ -70,20 +70,20 @@ internal sealed class ListBook
     private AppendResult Take(Entry e)
     {
         if (Chain.Concat(Weather).FirstOrDefault(k => k.Id == e.Id) is { } known) return known.Json == e.Json ? AppendResult.AlreadyThere : AppendResult.Conflict;
-        if (!e.Is("weather"))
+        if (!e.Is(WeatherEntry.Kind))
         {
             Chain.Add(e);
             return AppendResult.Added;
         }
         // Of forecasts for one day the latest is kept; what was recorded is kept whatever comes.
-        var day = Weather.Where(w => Forecast(w) && Forecast(e) && w.Word("date") == e.Word("date")).ToList();
+        var day = Weather.Where(w => Forecast(w) && Forecast(e) && w[WeatherEntry.Date] == e[WeatherEntry.Date]).ToList();
         if (day.Exists(w => Later(w, e))) return AppendResult.Superseded;
         Weather.RemoveAll(day.Contains);
         Weather.Add(e);
         return AppendResult.Added;
     }
 
-    private static bool Forecast(Entry e) => e.Flag("forecast") == true;
+    private static bool Forecast(Entry e) => e[WeatherEntry.Forecast] == true;
 
     private static bool Later(Entry one, Entry other) => one.At != other.At ? one.At > other.At : string.CompareOrdinal(one.Id.ToString("D"), other.Id.ToString("D")) > 0;
 }
