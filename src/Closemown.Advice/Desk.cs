@@ -271,7 +271,7 @@ public sealed class Desk
         // A void may have arrived before what it takes out.
         var target = entry.Voids is not null || !inOrder || voided.Contains(entry.Id);
         if (entry.Voids is { } v) voided.Add(v);
-        return !target && !entry.Is(UnitEntry.Kind);
+        return !target && !UnitDescription.Describes(entry);
     }
 
     private static bool TimeUnconfirmed(Entry entry) => !entry.Confirmed.Contains("at");
@@ -336,7 +336,7 @@ public sealed class Desk
 
     private ReadingSurprise? Replayed(string unit, Entry wanted)
     {
-        var track = new UnitTrack(UnitDescription.Of(unit, Standing.Where(e => e.Unit == unit && e.Is(UnitEntry.Kind))), learning);
+        var track = new UnitTrack(UnitDescription.Of(unit, Standing.Where(e => e.Unit == unit && UnitDescription.Describes(e))), learning);
         ReadingSurprise? found = null;
         foreach (var e in Standing)
         {

@@ -32,7 +32,7 @@ public static class SteelHistory
     {
         var standing = desk.Standing;
         var told = standing.Where(e => e.Unit == unit && Told.Contains(e.Kind.Name)).TakeLast(last).Select(e => e.Id).ToHashSet();
-        var track = new UnitTrack(UnitDescription.Of(unit, standing.Where(e => e.Unit == unit && e.Is(UnitEntry.Kind))));
+        var track = new UnitTrack(UnitDescription.Of(unit, standing.Where(e => e.Unit == unit && UnitDescription.Describes(e))));
         var walked = new List<SteelMoment>(told.Count);
         foreach (var e in standing)
         {

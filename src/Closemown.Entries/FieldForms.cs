@@ -37,6 +37,9 @@ internal static class FieldForms
 
     public static Field<IReadOnlyDictionary<string, Prior>> PriorsOf(string name, string help) => new(name, FieldForm.Priors, help);
 
+    /// <summary>The same, kept in the record and read by no model.</summary>
+    public static Field<T> OnlyKept<T>(this Field<T> field) => field with { Kept = true };
+
     /// <summary>The same, without which an entry is refused.</summary>
     public static Field<T> Must<T>(this Field<T> field) => field with { Required = true };
 }

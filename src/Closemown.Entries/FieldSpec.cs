@@ -53,6 +53,9 @@ public abstract record FieldSpec(string Name, FieldForm Form, string Help)
     /// <summary>Whether an entry without it is refused.</summary>
     public bool Required { get; init; }
 
+    /// <summary>Whether it is only kept in the record: no model reads it.</summary>
+    public bool Kept { get; init; }
+
     /// <summary>Smallest value taken at all, in the unit of the name.</summary>
     public double Low { get; init; } = double.NegativeInfinity;
 

@@ -9,8 +9,6 @@ public sealed record UnitDescription
 
     public int? Blades { get; init; }
 
-    public double? ReelMm { get; init; }
-
     public double WidthMm { get; init; } = SteelDefaults.WidthMm;
 
     /// <summary>Travel between two blade passes, mm, or null.</summary>
@@ -62,7 +60,7 @@ public sealed record UnitDescription
         return (1 - right, right);
     }
 
-    /// <summary>All <c>unit</c> entries of that unit in order: a later one changes only the fields it names.</summary>
+    /// <summary>All entries that describe that unit, in order: a later one changes only the fields it names.</summary>
     public static UnitDescription Of(string name, IEnumerable<Entry> unitEntries)
     {
         ArgumentNullException.ThrowIfNull(unitEntries);
@@ -70,8 +68,17 @@ public sealed record UnitDescription
         return unitEntries.Aggregate(u, With);
     }
 
+    /// <summary>Whether an entry tells what a unit is: a <c>unit</c> entry, or a grind that put a relief on the blades.</summary>
+    /// <remarks>That holds for the laps before it too, which matter no more: the grind made the edges new.</remarks>
+    public static bool Describes(Entry e)
+    {
+        ArgumentNullException.ThrowIfNull(e);
+        return e.Is(UnitEntry.Kind) || (e.Is(GrindEntry.Kind) && e[GrindEntry.ReliefDone] == true);
+    }
+
     private static UnitDescription With(UnitDescription u, Entry e)
     {
+        if (e.Is(GrindEntry.Kind)) return e[GrindEntry.ReliefDone] == true ? u with { Relief = true } : u;
         var band = e[UnitEntry.BandUm] is { } b && b[0] < b[1] ? (b[0], b[1])
             : e[UnitEntry.Setting] switch
             {
@@ -89,7 +96,6 @@ public sealed record UnitDescription
         return u with
         {
             Blades = e[UnitEntry.Blades] is { } n ? (int)n : u.Blades,
-            ReelMm = e[UnitEntry.ReelMm] ?? u.ReelMm,
             WidthMm = e[UnitEntry.WidthMm] ?? u.WidthMm,
             ClipMm = e[UnitEntry.ClipMm] ?? u.ClipMm,
             ToldClickUm = e[UnitEntry.ClickUm] ?? u.ToldClickUm,

@@ -112,7 +112,7 @@ public sealed class UnitTrack
     public static UnitTrack Of(string name, IReadOnlyList<Entry> standing, LearningOptions? options = null)
     {
         ArgumentNullException.ThrowIfNull(standing);
-        var track = new UnitTrack(UnitDescription.Of(name, standing.Where(e => e.Unit == name && e.Is(UnitEntry.Kind))), options);
+        var track = new UnitTrack(UnitDescription.Of(name, standing.Where(e => e.Unit == name && UnitDescription.Describes(e))), options);
         foreach (var e in standing) track.Add(e);
         return track;
     }

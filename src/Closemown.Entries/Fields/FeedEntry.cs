@@ -11,7 +11,7 @@ public static class FeedEntry
     public static Field<double> NGm2 { get; } = Number("nGm2", 0, 100, "nitrogen, g/m²").Must();
 
     /// <summary>What the label says.</summary>
-    public static Field<string> Label { get; } = Text("label", "what the label says");
+    public static Field<string> Label { get; } = Text("label", "what the label says").OnlyKept();
 
     public static KindSpec Kind { get; } = new(Name, Belongs.Area, Nature.Action, "fed",
         NGm2, Label)

@@ -23,7 +23,7 @@ public static class GaugeEntry
     public static Field<string> Setting { get; } = Text("setting", "setting of that study");
 
     /// <summary>Trial of that study.</summary>
-    public static Field<double> Trial { get; } = Whole("trial", 1, 1000, "trial of that study");
+    public static Field<double> Trial { get; } = Whole("trial", 1, 1000, "trial of that study").OnlyKept();
 
     public static KindSpec Kind { get; } = new(Name, Belongs.Unit, Nature.Reading, "bench height read",
         LeftMm, RightMm, Locked, Study, Setting, Trial)

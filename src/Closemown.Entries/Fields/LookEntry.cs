@@ -23,7 +23,7 @@ public static class LookEntry
     public static Field<bool> Soft { get; } = Flag("soft", "soft underfoot");
 
     /// <summary>Thatch, mm.</summary>
-    public static Field<double> ThatchMm { get; } = Number("thatchMm", 0, 200, "thatch, mm");
+    public static Field<double> ThatchMm { get; } = Number("thatchMm", 0, 200, "thatch, mm").OnlyKept();
 
     /// <summary>Frost on it.</summary>
     public static Field<bool> Frost { get; } = Flag("frost", "frost on it");

@@ -20,16 +20,13 @@ public static class MeasureEntry
     public static Field<double> Right { get; } = Number(Stations.Right, -10, 600, "what was measured at the right, mm; of a straightedge the hollow of the bedknife, + is hollow");
 
     /// <summary>What with.</summary>
-    public static Field<string> How { get; } = Word("how", "what with", "caliper", "tape", "micrometer", "eye");
+    public static Field<string> How { get; } = Word("how", "what with", "caliper", "tape", "micrometer", "eye").OnlyKept();
 
     /// <summary>How far off that may be, mm.</summary>
-    public static Field<double> SdMm { get; } = Number("sdMm", 0.0001, 20, "how far off that may be, mm");
-
-    /// <summary>Which blade, counted from a mark.</summary>
-    public static Field<string> Blade { get; } = Text("blade", "which blade, counted from a mark");
+    public static Field<double> SdMm { get; } = Number("sdMm", 0.0001, 20, "how far off that may be, mm").OnlyKept();
 
     public static KindSpec Kind { get; } = new(Name, Belongs.Unit, Nature.Reading, "steel measured",
-        What, Left, Centre, Right, How, SdMm, Blade)
+        What, Left, Centre, Right, How, SdMm, CheckFields.Blade)
     {
         OneOf = [[Stations.Left, Stations.Centre, Stations.Right]],
         Example = """{"kind":"measure","what":"straightedge","centre":0.03}""",

@@ -8,13 +8,13 @@ public static class PaceEntry
     public const string Name = "pace";
 
     /// <summary>Roll uphill, m.</summary>
-    public static Field<double> Up { get; } = Number("up", 0, 20, "roll uphill, m");
+    public static Field<double> Up { get; } = Number("up", 0, 20, "roll uphill, m").OnlyKept();
 
     /// <summary>Roll downhill, m.</summary>
-    public static Field<double> Down { get; } = Number("down", 0, 20, "roll downhill, m");
+    public static Field<double> Down { get; } = Number("down", 0, 20, "roll downhill, m").OnlyKept();
 
     /// <summary>Green speed, s.</summary>
-    public static Field<double> S { get; } = Number("s", 0, 60, "green speed, s");
+    public static Field<double> S { get; } = Number("s", 0, 60, "green speed, s").OnlyKept();
 
     public static KindSpec Kind { get; } = new(Name, Belongs.Area, Nature.Reading, "ball roll or green speed",
         Up, Down, S)

@@ -8,7 +8,7 @@ public static class RebuildEntry
     public const string Name = "rebuild";
 
     /// <summary>What was done or changed.</summary>
-    public static Field<IReadOnlyList<string>> What { get; } = Texts("what", "what was done or changed");
+    public static Field<IReadOnlyList<string>> What { get; } = Texts("what", "what was done or changed").OnlyKept();
 
     /// <summary>A new bedknife.</summary>
     public static Field<bool> NewKnife { get; } = Flag("newKnife", "a new bedknife");

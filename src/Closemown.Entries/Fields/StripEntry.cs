@@ -23,7 +23,7 @@ public static class StripEntry
     public static Field<double> Layers { get; } = Whole("layers", 1, 500, "layers in that stack");
 
     /// <summary>A name of the person's own.</summary>
-    public static Field<string> NameText { get; } = Text("name", "a name of the person's own");
+    public static Field<string> NameText { get; } = Text("name", "a name of the person's own").OnlyKept();
 
     /// <summary>Tried on a known gap: cuts up to this, µm.</summary>
     public static Field<double> CutsToUm { get; } = Number("cutsToUm", 0, 1000, "tried on a known gap: cuts up to this, µm");

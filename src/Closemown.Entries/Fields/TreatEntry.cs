@@ -11,7 +11,7 @@ public static class TreatEntry
     public static Field<string> What { get; } = Text("what", "what").Must();
 
     /// <summary>What the label says.</summary>
-    public static Field<string> Label { get; } = Text("label", "what the label says");
+    public static Field<string> Label { get; } = Text("label", "what the label says").OnlyKept();
 
     public static KindSpec Kind { get; } = new(Name, Belongs.Area, Nature.Action, "treated: the label and local law decide",
         What, Label)

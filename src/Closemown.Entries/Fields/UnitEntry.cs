@@ -11,7 +11,7 @@ public static class UnitEntry
     public static Field<double> Blades { get; } = Whole("blades", 2, 30, "blades of the reel");
 
     /// <summary>Diameter of the reel, mm.</summary>
-    public static Field<double> ReelMm { get; } = Number("reelMm", 20, 600, "diameter of the reel, mm");
+    public static Field<double> ReelMm { get; } = Number("reelMm", 20, 600, "diameter of the reel, mm").OnlyKept();
 
     /// <summary>Width of cut, mm.</summary>
     public static Field<double> WidthMm { get; } = Number("widthMm", 100, 2000, "width of cut, mm");
@@ -71,7 +71,7 @@ public static class UnitEntry
     public static Field<double> LipMm { get; } = Number("lipMm", 0, 30, "what the bedknife reaches below its edge, mm");
 
     /// <summary>Angle of the bedknife, degrees.</summary>
-    public static Field<double> AttitudeDeg { get; } = Number("attitudeDeg", -45, 45, "angle of the bedknife, degrees");
+    public static Field<double> AttitudeDeg { get; } = Number("attitudeDeg", -45, 45, "angle of the bedknife, degrees").OnlyKept();
 
     /// <summary>Height a turn of the height screw makes, mm.</summary>
     public static Field<double> ScrewMmPerTurn { get; } = Number("screwMmPerTurn", 0.01, 20, "height a turn of the height screw makes, mm");
@@ -89,7 +89,7 @@ public static class UnitEntry
     public static Field<IReadOnlyList<double>> BenchRangeMm { get; } = Numbers("benchRangeMm", 2, 0, 200, "lowest and highest bench height that the screws reach, mm");
 
     /// <summary>The trailing end of the cut.</summary>
-    public static Field<string> Trailing { get; } = Word("trailing", "the trailing end of the cut", "left", "right");
+    public static Field<string> Trailing { get; } = Word("trailing", "the trailing end of the cut", "left", "right").OnlyKept();
 
     /// <summary>What is at hand.</summary>
     public static Field<IReadOnlyList<string>> Owns { get; } = Words("owns", "what is at hand", "strip", "feeler", "gauge", "grinder", "torch");

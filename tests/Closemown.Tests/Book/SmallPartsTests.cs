@@ -68,6 +68,17 @@ public sealed class SmallPartsTests
     }
 
     [Fact]
+    public void A_line_without_an_end_is_refused_and_not_kept_in_memory()
+    {
+        using var book = new MemoryBook();
+        using var endless = new StringReader(new string('x', 20_000_000));
+        var before = GC.GetAllocatedBytesForCurrentThread();
+        var report = Importer.Read(endless, book);
+        Assert.True(GC.GetAllocatedBytesForCurrentThread() - before < 4_000_000);
+        Assert.Equal((1L, 0L), (report.Bad, report.Added));
+    }
+
+    [Fact]
     public void Part_of_a_book_is_read_between_two_numbers() => OnBoth(5, book =>
     {
         Assert.Equal([1, 2], book.ReadBetween(0, 2).Select(s => s.Seq));

@@ -42,7 +42,7 @@ public sealed class EntriesPageTests
             foreach (var group in kind.OneOf) page.Append(CultureInfo.InvariantCulture, $"At least one of {string.Join(", ", group.Select(g => $"`{g}`"))}.\n");
             if (kind.OtherFieldsAreNumbers) page.Append("Every other field is an element with its number; at least one.\n");
             if (kind.Fields.Count > 0) page.Append("\n| field | form | meaning |\n|---|---|---|\n");
-            foreach (var f in kind.Fields) page.Append(CultureInfo.InvariantCulture, $"| {(f.Required ? $"**`{f.Name}`**" : $"`{f.Name}`")} | {Form(f)} | {f.Help} |\n");
+            foreach (var f in kind.Fields) page.Append(CultureInfo.InvariantCulture, $"| {(f.Required ? $"**`{f.Name}`**" : $"`{f.Name}`")} | {Form(f)} | {f.Help}{(f.Kept ? " (kept; read by no model)" : "")} |\n");
             page.Append(CultureInfo.InvariantCulture, $"\n```json\n{kind.Example}\n```\n");
         }
         return page.ToString();

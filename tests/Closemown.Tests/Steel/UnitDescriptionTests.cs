@@ -30,8 +30,19 @@ public sealed class UnitDescriptionTests
         Assert.Equal(["feeler", "strip"], u.Owns.Order(StringComparer.Ordinal));
     }
 
+    [Fact]
+    public void A_relief_that_was_ground_counts_from_then_on_as_one_that_was_told()
+    {
+        static Estimate Edge(string relief, string grind) => SteelBook.Belief(
+            $$"""{"kind":"unit","relief":"{{relief}}"}""", grind, SteelBook.Mow(4), SteelBook.Lap(2)).EdgeUm(1);
+        const string Plain = """{"kind":"grind","what":"both"}""", Relieved = """{"kind":"grind","what":"both","reliefDone":true}""";
+        Assert.Equal(Edge("yes", Plain), Edge("no", Relieved));
+        Assert.NotEqual(Edge("no", Plain), Edge("no", Relieved));
+        Assert.Equal(Edge("no", Plain), Edge("no", """{"kind":"grind","what":"both","reliefDone":false}"""));
+    }
+
     private static bool DescriptionsEqual(UnitDescription a, UnitDescription b) =>
-        (a.Blades, a.ReelMm, a.WidthMm, a.ToldClickUm, a.ToldClickSdUm, a.AdjusterStep, a.InTurns) == (b.Blades, b.ReelMm, b.WidthMm, b.ToldClickUm, b.ToldClickSdUm, b.AdjusterStep, b.InTurns)
+        (a.Blades, a.WidthMm, a.ToldClickUm, a.ToldClickSdUm, a.AdjusterStep, a.InTurns) == (b.Blades, b.WidthMm, b.ToldClickUm, b.ToldClickSdUm, b.AdjusterStep, b.InTurns)
         && (a.BandUm, a.CleanUm, a.Relief) == (b.BandUm, b.CleanUm, b.Relief)
         && a.AdjusterAtMm.SequenceEqual(b.AdjusterAtMm) && a.StationAtMm.SequenceEqual(b.StationAtMm);
 
