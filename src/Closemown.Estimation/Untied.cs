@@ -63,17 +63,19 @@ internal static class Untied
     {
         var rows = model.Rows;
         int d = model.StateSize, constants = model.StepCount * d;
+        var most = direction.Max(Math.Abs);
         for (var k = 0; k < rows.Count; k++)
         {
             if (rows.Interval[k]) continue;
-            var size = 0.0;
+            var (size, least) = (0.0, 0.0);
             for (var p = rows.Start[k]; p < rows.Start[k + 1]; p++)
             {
                 var at = rows.Local[p];
+                least += 1e-9 * Math.Abs(rows.Weight[p]) * most;         // what rounding leaves in a part that does not move
                 size += Math.Abs(rows.Weight[p] * direction[at < 2 * d ? (rows.Step[k] * d) + at : constants + at - (2 * d)]);
             }
 
-            if (Math.Abs(rows.Dot(k, direction, d, constants)) > 1e-3 * size) return true;
+            if (Math.Abs(rows.Dot(k, direction, d, constants)) > Math.Max(1e-3 * size, least)) return true;
         }
 
         return false;

@@ -89,4 +89,100 @@ public sealed class SmallPartsTests
         Assert.Equal(2, ScaledErfc.Erfc(-30));
         Assert.InRange(ScaledErfc.Erfc(26), double.Epsilon, 1e-290);
     }
+
+    [Fact]
+    public void A_limit_is_never_reached_before_the_start()
+    {
+        foreach (var x in new[] { 0, -1, double.NegativeInfinity })
+        {
+            Assert.Equal(0, InverseGaussian.Density(3, 2, x));
+            Assert.Equal(0, InverseGaussian.Distribution(3, 2, x));
+        }
+        Assert.True(InverseGaussian.Density(3, 2, 1e-3) >= 0 && InverseGaussian.Distribution(3, 2, 1e-3) >= 0);
+    }
+
+    [Fact]
+    public void What_is_known_exactly_is_drawn_as_it_is()
+    {
+        var draws = Draws.From(new GaussianState(["x", "y"], ["c"], [1, 2, 3], [4, 0, 0, 0, 0, 0, 0, 0, 9]), 6, 1);
+        for (var s = 0; s < 6; s++)
+        {
+            Assert.Equal(2, draws[s][1]);
+            Assert.True(double.IsFinite(draws[s][0]) && double.IsFinite(draws[s][2]) && draws[s][0] != 1 && draws[s][2] != 3);
+        }
+    }
+
+    /// <summary>A reading of η ~ N(mean, variance) with spread sd scatters by both, whatever share of its error others have too: one alone, and two against a sum over a grid.</summary>
+    [Fact]
+    public void Readings_that_share_their_error_are_as_probable_as_a_grid_says()
+    {
+        const double Mean = 0.3, Variance = 4, Sd = 1.5, Shared = 0.4;
+        var total = Math.Sqrt(Variance + (Sd * Sd));
+        Assert.Equal(Math.Log(NormalMath.Phi((2 - Mean) / total) - NormalMath.Phi((-1 - Mean) / total)), new SharedError().LogProbability([(-1, 2)], Mean, Variance, Sd, Shared), 1e-6);
+        (double Low, double High)[] two = [(-1, 2), (0.5, double.PositiveInfinity)];
+        var (common, own, sum) = (Math.Sqrt(Variance + (Shared * Sd * Sd)), Sd * Math.Sqrt(1 - Shared), 0.0);
+        for (var z = -9.0; z < 9; z += 0.001)
+        {
+            var (eta, both) = (Mean + (common * z), 0.001 * NormalMath.Density(z));
+            foreach (var (low, high) in two) both *= NormalMath.Phi((high - eta) / own) - NormalMath.Phi((low - eta) / own);
+            sum += both;
+        }
+        Assert.Equal(Math.Log(sum), new SharedError().LogProbability(two, Mean, Variance, Sd, Shared), 1e-5);
+    }
+
+    [Fact]
+    public void A_scale_that_makes_a_reading_sharper_than_numbers_hold_is_refused()
+    {
+        var chain = new ChainModel(["x"], []);
+        chain.AddStep();
+        chain.AddGaussian([Term.State(0, 0, 1)], 0, 1);
+        chain.AddInterval([Term.State(0, 0, 1)], 0, 0, 1, 1);
+        var refused = Assert.Throws<ArgumentOutOfRangeException>(() => Solver.Solve(chain, new SolveOptions { SpreadByGroup = [1e-200] }));
+        Assert.Contains("is beyond what numbers can hold", refused.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Two_states_that_hang_together_are_named_from_their_first_step()
+    {
+        var chain = new ChainModel(["a", "b"], []);
+        for (var t = 0; t < 3; t++)
+        {
+            chain.AddStep();
+            chain.AddGaussian([Term.State(t, 0, 1), Term.State(t, 1, 1)], 0, 1);
+            for (var i = 0; i < 2 && t > 0; i++) chain.AddGaussian([Term.State(t, i, 1), Term.State(t - 1, i, -1)], 0, 1);
+        }
+        var error = Assert.Throws<EstimationException>(() => Solver.Solve(chain));
+        Assert.Equal(("state 'a' at step 0", "is known only together with state 'b' at step 0 (no prior or reading sees it alone)"), (error.Variable, error.Cause));
+    }
+
+    [Fact]
+    public void A_constant_that_hangs_on_a_state_is_named_with_it()
+    {
+        var chain = new ChainModel(["a"], ["known", "offset"]);
+        chain.AddGaussian([Term.Constant(0, 1)], 0, 1);
+        for (var t = 0; t < 3; t++)
+        {
+            chain.AddStep();
+            chain.AddGaussian([Term.State(t, 0, 1), Term.Constant(1, 1)], 0, 1);
+            if (t > 0) chain.AddGaussian([Term.State(t, 0, 1), Term.State(t - 1, 0, -1)], 0, 1);
+        }
+        var error = Assert.Throws<EstimationException>(() => Solver.Solve(chain));
+        Assert.Equal(("state 'a' at step 0", "is known only together with constant 'offset' (no prior or reading sees it alone)"), (error.Variable, error.Cause));
+    }
+
+    [Theory]
+    [InlineData(0.1, 0.3)]
+    [InlineData(0.7, 0.9)]
+    [InlineData(3, 7)]
+    [InlineData(0.013, 11.7)]
+    public void What_rounding_leaves_of_a_direction_that_nothing_sees_is_not_taken_for_a_reading(double first, double second)
+    {
+        var chain = new ChainModel(["a"], ["one", "two"]);
+        chain.AddStep();
+        chain.AddGaussian([Term.State(0, 0, 1)], 0, 1);
+        chain.AddGaussian([Term.Constant(0, first), Term.Constant(1, second)], 1, 0.3);
+        chain.AddGaussian([Term.Constant(0, 2 * first), Term.Constant(1, 2 * second), Term.State(0, 0, 0.1)], 2, 0.7);
+        var error = Assert.Throws<EstimationException>(() => Solver.Solve(chain));
+        Assert.Equal("is known only together with constant 'two' (no prior or reading sees it alone)", error.Cause);
+    }
 }
