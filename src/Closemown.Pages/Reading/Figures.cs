@@ -20,6 +20,30 @@ public sealed class Figures(WritingStyle style)
     /// <summary>The reader's unit of heights, with decimals.</summary>
     public string HeightUnitName => style.Height == HeightUnit.Mm ? "mm" : "in";
 
+    /// <summary>Whether turf, water and weather are told as in the US.</summary>
+    public bool IsAmerican => style.Turf == TurfUnits.American;
+
+    /// <summary>The reader's unit of water, rain and depths in the turf.</summary>
+    public string WaterUnitName => IsAmerican ? "in" : "mm";
+
+    /// <summary>The reader's unit of ground.</summary>
+    public string GroundUnitName => IsAmerican ? "sq ft" : "m²";
+
+    /// <summary>The reader's unit of distances on the ground.</summary>
+    public string DistanceUnitName => IsAmerican ? "ft" : "m";
+
+    /// <summary>The reader's unit of warmth.</summary>
+    public string WarmthUnitName => IsAmerican ? "°F" : "°C";
+
+    /// <summary>The reader's unit of nitrogen.</summary>
+    public string FeedUnitName => IsAmerican ? "lb/1000 sq ft" : "g/m²";
+
+    /// <summary>The reader's unit of sand and seed.</summary>
+    public string DressingUnitName => IsAmerican ? "lb/sq ft" : "kg/m²";
+
+    /// <summary>The reader's unit of clippings.</summary>
+    public string ClippingsUnitName => IsAmerican ? "cu ft" : "litres";
+
     /// <summary>A gap, with its unit: "37 µm", "1.5 thou".</summary>
     public string Gap(double um) => $"{GapNumber(um)} {GapUnitName}";
 
@@ -40,10 +64,10 @@ public sealed class Figures(WritingStyle style)
     /// <summary>Water: "5 mm", "0.20 in".</summary>
     /// <param name="mm">mm.</param>
     /// <param name="decimals">Decimals in mm.</param>
-    public string Water(double mm, int decimals) => style.Turf == TurfUnits.American ? TurfPrinting.Water(mm, style) : $"{Number(mm, decimals)} mm";
+    public string Water(double mm, int decimals) => IsAmerican ? TurfPrinting.Water(mm, style) : $"{Number(mm, decimals)} mm";
 
     /// <summary>Nitrogen: "1.5 g/m²", "0.31 lb/1000 sq ft".</summary>
-    public string Feed(double gm2) => style.Turf == TurfUnits.American ? TurfPrinting.Feed(gm2, style) : $"{Number(gm2, 1)} g/m²";
+    public string Feed(double gm2) => IsAmerican ? TurfPrinting.Feed(gm2, style) : $"{Number(gm2, 1)} g/m²";
 
     /// <summary>"94 in 100".</summary>
     public static string InHundred(double probability) => Chances.InHundred(probability);
