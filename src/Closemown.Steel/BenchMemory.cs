@@ -6,9 +6,9 @@ namespace Closemown.Steel;
 /// <remarks>Plain facts, no estimates.</remarks>
 public sealed class BenchMemory
 {
-    private static readonly HashSet<string> Bench = ["fit", "paper-cut", "paper-drag", "contact", "torch", "feeler", "clicks", "square-up", "lap", "stone", "grind", "rebuild", "gauge", "screw", "locked"];
-    private static readonly HashSet<string> NipChecks = ["paper-cut", "paper-drag", "contact", "torch", "feeler"];
-    private static readonly HashSet<string> Changes = ["clicks", "square-up", "lap", "stone", "grind", "rebuild"];
+    private static readonly HashSet<string> Bench = [FitEntry.Name, PaperCutEntry.Name, PaperDragEntry.Name, ContactEntry.Name, TorchEntry.Name, FeelerEntry.Name, ClicksEntry.Name, SquareUpEntry.Name, LapEntry.Name, StoneEntry.Name, GrindEntry.Name, RebuildEntry.Name, GaugeEntry.Name, ScrewEntry.Name, LockedEntry.Name];
+    private static readonly HashSet<string> NipChecks = [PaperCutEntry.Name, PaperDragEntry.Name, ContactEntry.Name, TorchEntry.Name, FeelerEntry.Name];
+    private static readonly HashSet<string> Changes = [ClicksEntry.Name, SquareUpEntry.Name, LapEntry.Name, StoneEntry.Name, GrindEntry.Name, RebuildEntry.Name];
     /// <summary>More clicks than any unit should need: then the adjuster itself is in doubt. Common practice, no source.</summary>
     public const double FarClicks = 12;
 
@@ -142,7 +142,7 @@ public sealed class BenchMemory
     internal void Add(Entry e, double hoursMown, double? surprise)
     {
         var kind = e.Kind.Name;
-        var bench = Bench.Contains(kind) || (kind is "measure" or "service" && e[ServiceEntry.What] is "straightedge" or NipSigns.KnifeScrews);
+        var bench = Bench.Contains(kind) || (kind is MeasureEntry.Name or ServiceEntry.Name && e[ServiceEntry.What] is "straightedge" or NipSigns.KnifeScrews);
         if (bench)
         {
             if (lastBench is { } t && e.At - t > Gap) sitting.Clear();
@@ -153,79 +153,79 @@ public sealed class BenchMemory
         if (surprise is { } p) Unusual = (e, p);
         Signs.Add(e, this);
         // A new unit is asked about once: until somebody looked it over, or it went from the bench to mowing regardless.
-        if (FitWanted is not null && FitWanted is not "new" && bench && kind != "rebuild") FitWanted = null;
-        if (FitWanted == "new" && kind == "mow" && sitting.Count > 0) FitWanted = null;
+        if (FitWanted is not null && FitWanted is not "new" && bench && kind != RebuildEntry.Name) FitWanted = null;
+        if (FitWanted == "new" && kind == MowEntry.Name && sitting.Count > 0) FitWanted = null;
         switch (kind)
         {
-            case "fit":
+            case FitEntry.Name:
                 BadFit = FitRules.Bad(e) is null ? null : e;
                 Fit = FitRules.Faults(e).Count == 0 ? null : e;
                 (FitWanted, LookedOver) = (null, true);
                 break;
-            case "decline":
+            case DeclineEntry.Name:
                 declined.Add(e[DeclineEntry.Advice]!);
                 Unusual = null;
                 break;
-            case "paper-cut":
+            case PaperCutEntry.Name:
                 Paper(e);
                 break;
-            case "contact":
+            case ContactEntry.Name:
                 Contact(e);
                 break;
-            case "paper-drag":
-            case "feeler":
+            case PaperDragEntry.Name:
+            case FeelerEntry.Name:
                 if (e[e.Kind.IndexOf(Stations.Left)] is not null && e[e.Kind.IndexOf(Stations.Right)] is not null) EndsCompared = true;
                 break;
-            case "swath":
+            case SwathEntry.Name:
                 if (e[SwathEntry.Sound] is "ticks" or "louder") OddSound = e;
                 break;
-            case "clicks":
+            case ClicksEntry.Name:
                 EverTurned = true;
                 Turned(e[ClicksEntry.Left] ?? 0, e[ClicksEntry.Right] ?? 0);
                 break;
-            case "square-up":
+            case SquareUpEntry.Name:
                 Direction = (1, 1);
                 Followed();
                 Array.Fill(felt, null);
                 EndsCompared = true;
                 Clear();
                 break;
-            case "lap":
+            case LapEntry.Name:
                 paperBeforeLap ??= paper;
                 (PaperSinceLap, StillNotCutting) = (false, false);
                 LapsInVain++;
                 Clear();
                 break;
-            case "service" when e[ServiceEntry.What] == NipSigns.KnifeScrews:
+            case ServiceEntry.Name when e[ServiceEntry.What] == NipSigns.KnifeScrews:
                 if (Fit is { } loose && FitRules.Faults(loose).Contains(FitFault.LooseScrews)) (BadFit, Fit, FitWanted) = (null, null, "tightened");
                 EndsCompared = false;
                 Clear();
                 FeelWanted = true;
                 doneSinceChange.Clear();
                 break;
-            case "stone" when e[StoneEntry.What] is "nick" or "burr":
+            case StoneEntry.Name when e[StoneEntry.What] is "nick" or "burr":
                 Fit = Fit is { } nicked && FitRules.Faults(nicked).Any(f => f != FitFault.NickedBlade) ? Fit : null;
                 Clear();
                 break;
-            case "stone":
-            case "grind":
+            case StoneEntry.Name:
+            case GrindEntry.Name:
                 LapsInVain = 0;
                 paperBeforeLap = null;
-                if (kind == "grind") (Upset, EndsCompared, Direction) = (e, false, (0, 0));
+                if (kind == GrindEntry.Name) (Upset, EndsCompared, Direction) = (e, false, (0, 0));
                 Clear();
                 break;
-            case "rebuild":
+            case RebuildEntry.Name:
                 Followed();
                 Array.Fill(felt, null);
                 (BadFit, Fit, Upset, EndsCompared, Direction, LapsInVain, FitWanted) = (null, null, e, false, (0, 0), 0, "rebuild");
                 paperBeforeLap = null;
                 Clear();
                 break;
-            case "strike":
+            case StrikeEntry.Name:
                 (Upset, EndsCompared) = (e, false);
                 Clear();
                 break;
-            case "mow":
+            case MowEntry.Name:
                 Mown(e, hoursMown);
                 break;
         }
@@ -275,7 +275,7 @@ public sealed class BenchMemory
 
     private void Paper(Entry e)
     {
-        var found = StationFields.Words.Select(s => e[s]).Where(w => w is not null).Select(w => Array.IndexOf(Checks.Words["paper-cut"], w)).ToArray();
+        var found = StationFields.Words.Select(s => e[s]).Where(w => w is not null).Select(w => Array.IndexOf(Checks.Words[PaperCutEntry.Name], w)).ToArray();
         var mean = found.Average();
         if (paper is { } last && BladeReads.Of(e) is null) Compare(mean == last);
         if (LapsInVain > 0 && paperBeforeLap is { } before && mean < before) (LapsInVain, paperBeforeLap) = (0, null);
@@ -311,7 +311,7 @@ public sealed class BenchMemory
     }
 
     /// <summary>How hard it touches at a station: the tightest blade decides, where blades were felt one by one.</summary>
-    private int Felt(string word, int station) => Signs.Blades.Tightest("contact", station) ?? (word == Checks.OnceATurn ? 1 : Checks.CategoryOf("contact", word));
+    private int Felt(string word, int station) => Signs.Blades.Tightest(ContactEntry.Name, station) ?? (word == Checks.OnceATurn ? 1 : Checks.CategoryOf(ContactEntry.Name, word));
 
     private void Turned(double left, double right)
     {

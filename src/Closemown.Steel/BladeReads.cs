@@ -21,7 +21,7 @@ public sealed class BladeReads
     public bool TightestWanted(int station) => once[station];
 
     /// <summary>The blades felt one by one at a station, in order.</summary>
-    public IReadOnlyCollection<string> Felt(int station) => byBlade.TryGetValue(("contact", station), out var felt) ? felt.Keys : [];
+    public IReadOnlyCollection<string> Felt(int station) => byBlade.TryGetValue((ContactEntry.Name, station), out var felt) ? felt.Keys : [];
 
     /// <summary>The tightest blade at a station, where some were felt and they differ; null where not.</summary>
     public string? Differ(int station) => tightest[station];

@@ -19,12 +19,12 @@ public static class Checks
     /// <summary>Categories of each kind in ascending order of what it sees.</summary>
     public static IReadOnlyDictionary<string, string[]> Words { get; } = new Dictionary<string, string[]>
     {
-        ["paper-cut"] = ["cuts", "nicks", "folds"],
-        ["paper-drag"] = ["tight", "slight", "loose"],
-        ["contact"] = ["heavy", "light", "none"],
-        ["torch"] = ["none", "thin", "wide"],
-        ["swath"] = ["clean", "ragged", "uncut"],
-        ["feeler"] = ["below", "between", "above"],
+        [PaperCutEntry.Name] = ["cuts", "nicks", "folds"],
+        [PaperDragEntry.Name] = ["tight", "slight", "loose"],
+        [ContactEntry.Name] = ["heavy", "light", "none"],
+        [TorchEntry.Name] = ["none", "thin", "wide"],
+        [SwathEntry.Name] = ["clean", "ragged", "uncut"],
+        [FeelerEntry.Name] = ["below", "between", "above"],
     };
 
     /// <summary>What a contact check says where the tightest blade touches and the others do not: a fact of the reel before it is one of the gap.</summary>
@@ -52,28 +52,28 @@ public static class Checks
         Term[] terms;
         switch (kind)
         {
-            case "paper-cut":
+            case PaperCutEntry.Name:
                 var (cut, fold) = strip.CutPoints(m.Layers, m.Damp);
                 cuts = [cut, fold];
                 terms = [.. gap, edge, Term.State(0, Layout.Strip, StripErrorInCut * m.Layers), Term.Constant(Layout.PaperOffset, strip.Tried ? SteelDefaults.TriedStripShare : 1)];
                 break;
-            case "paper-drag":
+            case PaperDragEntry.Name:
                 cuts = [strip.Um - DragHalfWidthUm, strip.Um + DragHalfWidthUm];
                 terms = [.. gap, Term.State(0, Layout.Strip, -1)];
                 break;
-            case "contact":
+            case ContactEntry.Name:
                 cuts = [HeavyUm, TouchUm];
                 terms = [.. gap, Term.Constant(Layout.Touch, -1)];
                 break;
-            case "torch":
+            case TorchEntry.Name:
                 cuts = [ThinUm, WideUm];
                 terms = [edge];
                 break;
-            case "swath":
+            case SwathEntry.Name:
                 cuts = [unit.CleanUm.Mean + RaggedAboveCleanUm, unit.CleanUm.Mean + UncutAboveCleanUm];
                 terms = [.. gap, edge, Term.Constant(Layout.CleanOffset, -1)];
                 break;
-            case "feeler":
+            case FeelerEntry.Name:
                 cuts = [30, 50];
                 terms = gap;
                 break;
@@ -82,9 +82,9 @@ public static class Checks
         }
         var scatter = SteelDefaults.ScatterUm[kind];
         var variance = scatter * scatter;
-        if (kind is "paper-cut" or "paper-drag" && !m.BladeNamed) variance += SteelDefaults.UnnamedBladeUm * SteelDefaults.UnnamedBladeUm;
-        if (m.Warm && kind != "torch") variance += SteelDefaults.WarmScatterUm * SteelDefaults.WarmScatterUm;
-        if (m.BladesDiffer && kind is not ("torch" or "swath")) variance += SteelDefaults.BladesApartUm * SteelDefaults.BladesApartUm;
+        if (kind is PaperCutEntry.Name or PaperDragEntry.Name && !m.BladeNamed) variance += SteelDefaults.UnnamedBladeUm * SteelDefaults.UnnamedBladeUm;
+        if (m.Warm && kind != TorchEntry.Name) variance += SteelDefaults.WarmScatterUm * SteelDefaults.WarmScatterUm;
+        if (m.BladesDiffer && kind is not (TorchEntry.Name or SwathEntry.Name)) variance += SteelDefaults.BladesApartUm * SteelDefaults.BladesApartUm;
         if (m.Damp) variance += 9;
         return new(kind, station, terms, cuts, Words[kind], Math.Sqrt(variance));
     }

@@ -59,8 +59,8 @@ internal sealed class Moment(Entry entry, double hours, (int Left, int Right) di
     /// <summary>What it does to the steel, given the belief just before.</summary>
     public Step[] Moves(UnitDescription unit, GaussianState belief) => Entry.Kind.Name switch
     {
-        "mow" => [Steps.Mow(Hours, Sand, belief)],
-        "lap" => [Steps.Lap(Entry[LapEntry.Minutes]!.Value, Grit, unit, belief)],
+        MowEntry.Name => [Steps.Mow(Hours, Sand, belief)],
+        LapEntry.Name => [Steps.Lap(Entry[LapEntry.Minutes]!.Value, Grit, unit, belief)],
         _ => unasked ??= Unasked(),
     };
 
@@ -69,14 +69,14 @@ internal sealed class Moment(Entry entry, double hours, (int Left, int Right) di
     /// <summary>What does not ask for the belief.</summary>
     private Step[] Unasked() => Entry.Kind.Name switch
     {
-        "clicks" => [Steps.Clicks(Entry[ClicksEntry.Left] ?? 0, Entry[ClicksEntry.Right] ?? 0, Direction)],
-        "square-up" => Steps.SquareUp(),
-        "stone" => [Steps.Stone(Entry[StoneEntry.What]!)],
-        "grind" => Steps.Grind(Entry[GrindEntry.What]!),
-        "rebuild" => Steps.Rebuild(Entry[RebuildEntry.NewKnife] ?? false, Entry[RebuildEntry.GroundOnBar] ?? false),
-        "service" when Entry[ServiceEntry.What] == NipSigns.KnifeScrews => [Steps.KnifeScrews()],
+        ClicksEntry.Name => [Steps.Clicks(Entry[ClicksEntry.Left] ?? 0, Entry[ClicksEntry.Right] ?? 0, Direction)],
+        SquareUpEntry.Name => Steps.SquareUp(),
+        StoneEntry.Name => [Steps.Stone(Entry[StoneEntry.What]!)],
+        GrindEntry.Name => Steps.Grind(Entry[GrindEntry.What]!),
+        RebuildEntry.Name => Steps.Rebuild(Entry[RebuildEntry.NewKnife] ?? false, Entry[RebuildEntry.GroundOnBar] ?? false),
+        ServiceEntry.Name when Entry[ServiceEntry.What] == NipSigns.KnifeScrews => [Steps.KnifeScrews()],
         _ when HeightSdUm > 0 => [Steps.HeightSet(HeightSdUm)],
-        "strike" => [Steps.Strike(Stations.IndexOf(Entry[StrikeEntry.Where]))],
+        StrikeEntry.Name => [Steps.Strike(Stations.IndexOf(Entry[StrikeEntry.Where]))],
         _ => [],
     };
 }

@@ -11,8 +11,8 @@ public sealed class NipSigns
     /// <summary>Two people who read within this of each other read the same nip. An assumption.</summary>
     public const double TogetherMinutes = 30;
 
-    private static readonly HashSet<string> NipChecks = ["paper-cut", "paper-drag", "contact", "torch", "feeler"];
-    private static readonly HashSet<string> Changes = ["clicks", "square-up", "lap", "stone", "grind", "rebuild"];
+    private static readonly HashSet<string> NipChecks = [PaperCutEntry.Name, PaperDragEntry.Name, ContactEntry.Name, TorchEntry.Name, FeelerEntry.Name];
+    private static readonly HashSet<string> Changes = [ClicksEntry.Name, SquareUpEntry.Name, LapEntry.Name, StoneEntry.Name, GrindEntry.Name, RebuildEntry.Name];
     private readonly Dictionary<(string Kind, int Station), (Entry Entry, int Category)> last = [];
     private readonly bool[] fed = [false, false, false];
     private readonly SidesFollow sides = new();
@@ -51,7 +51,7 @@ public sealed class NipSigns
     public bool StripFed => fed[0] && fed[1] && fed[2];
 
     /// <summary>Whether it cut at all three when it was last fed in there, and nothing was changed since.</summary>
-    public bool CutsEverywhere => StripFed && Enumerable.Range(0, 3).All(s => last.TryGetValue(("paper-cut", s), out var r) && r.Category == 0);
+    public bool CutsEverywhere => StripFed && Enumerable.Range(0, 3).All(s => last.TryGetValue((PaperCutEntry.Name, s), out var r) && r.Category == 0);
 
     /// <summary>Checks other than the strip since the last change.</summary>
     public int OtherChecks { get; private set; }
@@ -82,27 +82,27 @@ public sealed class NipSigns
         var kind = e.Kind.Name;
         switch (kind)
         {
-            case "strike":
+            case StrikeEntry.Name:
                 StrikeOpen = e;
                 break;
-            case "fit":
+            case FitEntry.Name:
                 StrikeOpen = null;
                 break;
-            case "strip":
+            case StripEntry.Name:
                 StripTold = e;
                 break;
-            case "swath":
+            case SwathEntry.Name:
                 Swath = Read(e).Select(r => (int?)r.Category).Max() ?? Swath;
                 break;
-            case "measure" when e[MeasureEntry.What] == "straightedge":
+            case MeasureEntry.Name when e[MeasureEntry.What] == "straightedge":
                 StraightedgeMm = e[MeasureEntry.Centre] ?? StationFields.Numbers.Max(s => e[s]);
                 break;
-            case "service" when e[ServiceEntry.What] == KnifeScrews:
+            case ServiceEntry.Name when e[ServiceEntry.What] == KnifeScrews:
                 (KnifeScrewsDone, HollowSeen, Changed, OtherChecks, FurtherChecks) = (true, 0, true, 0, 0);
                 Array.Fill(fed, false);
                 last.Clear();
                 break;
-            case "mow":
+            case MowEntry.Name:
                 Mown();
                 break;
         }
@@ -159,7 +159,7 @@ public sealed class NipSigns
         if (middle == 2 && End(0) && End(2)) (HollowSeen, HollowLast) = (HollowSeen + 1, e);
         else if (middle == 0) (HollowSeen, HollowLast, StraightedgeMm, KnifeScrewsDone) = (0, null, null, false);
 
-        int Tightest(int s) => Blades.Tightest("paper-cut", s) ?? all[s];
+        int Tightest(int s) => Blades.Tightest(PaperCutEntry.Name, s) ?? all[s];
         bool End(int s) => all.TryGetValue(s, out var c) ? c == 0 || (c < 2 && before.Touched(s)) : before.Touched(s);
     }
 

@@ -164,18 +164,18 @@ internal static class Rivals
     {
         switch (m.Entry.Kind.Name)
         {
-            case "mow":
+            case MowEntry.Name:
                 for (var s = 0; s < 3; s++) yield return (RivalKind.Strike, Steps.Strike(s), StrikeOften / 3);
                 break;
-            case "clicks":
+            case ClicksEntry.Name:
                 var (l, r) = (Math.Abs(m.Entry[ClicksEntry.Left] ?? 0), Math.Abs(m.Entry[ClicksEntry.Right] ?? 0));
                 if (l > 0) yield return (RivalKind.SlippedClick, Steps.Slipped(l, 0), SlipOften * l);
                 if (r > 0) yield return (RivalKind.SlippedClick, Steps.Slipped(0, r), SlipOften * r);
                 break;
-            case "rebuild":
+            case RebuildEntry.Name:
                 yield return (RivalKind.MovedAtRebuild, Steps.Settled(), MovedOften);
                 break;
-            case "contact" or "paper-cut" or "paper-drag" or "feeler" when m.Odd:
+            case ContactEntry.Name or PaperCutEntry.Name or PaperDragEntry.Name or FeelerEntry.Name when m.Odd:
                 yield return (RivalKind.MovedUnseen, Steps.Settled(), UnseenOften);
                 break;
         }

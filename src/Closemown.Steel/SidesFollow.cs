@@ -10,7 +10,7 @@ internal sealed class SidesFollow
 {
     private const double Steps = 4;
     private const int Moves = 2;
-    private static readonly string[] StripChecks = ["paper-cut", "paper-drag"];
+    private static readonly string[] StripChecks = [PaperCutEntry.Name, PaperDragEntry.Name];
     private readonly Side[] sides = [new(), new()];
 
     /// <summary>The side that does not follow, 0 left or 1 right, and the steps it was turned; null where none is known not to.</summary>

@@ -100,12 +100,12 @@ public static class SteelDefaults
     /// <summary>Scatter of the checks, µm; what a person's fingers add around the cut-points.</summary>
     public static IReadOnlyDictionary<string, double> ScatterUm { get; } = new Dictionary<string, double>
     {
-        ["paper-cut"] = 6.5,
-        ["paper-drag"] = 6,
-        ["contact"] = 4.5,
-        ["torch"] = 5,
-        ["swath"] = 10,
-        ["feeler"] = 5,
+        [PaperCutEntry.Name] = 6.5,
+        [PaperDragEntry.Name] = 6,
+        [ContactEntry.Name] = 4.5,
+        [TorchEntry.Name] = 5,
+        [SwathEntry.Name] = 10,
+        [FeelerEntry.Name] = 5,
     };
 
     /// <summary>

@@ -217,7 +217,7 @@ public sealed class UnitTrack
     }
 
     private List<CheckRead> ReadsOf(Entry e) => e.Is(SquareUpEntry.Kind)
-        ? [.. ((int[])[0, 2]).Select(s => new CheckRead(Checks.Of("paper-drag", s, Unit, Strip), 1, 0, 0))]
+        ? [.. ((int[])[0, 2]).Select(s => new CheckRead(Checks.Of(PaperDragEntry.Name, s, Unit, Strip), 1, 0, 0))]
         : Straightedge.Is(e) ? [Straightedge.Read(e)]
         : LeafTips.Is(e) ? [.. LeafTips.Read(e, Memory.LastMow, Memory.FeelWanted, Unit)]
         : Checks.Read(e, Unit, Strip, blades.Count > 1);                    // empty for a swath that says only what was heard

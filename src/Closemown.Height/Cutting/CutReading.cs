@@ -1,3 +1,4 @@
+using Closemown.Entries;
 using Closemown.Estimation;
 
 namespace Closemown.Height;
@@ -28,10 +29,10 @@ public sealed record CutReading(string What, int Spots, int Mowings, double SdAf
         var leaves = Math.Pow(belief.GaugeSdMm.Mean, 2) / 2 / (ofBench + (Math.Pow(belief.GaugeSdMm.Mean, 2) / 2));
         return [.. ((CutReading[])
         [
-            new("canopy", Few, 1, After(Few, 1, ofBench, ofSink, both)),
-            new("canopy", Many, 1, After(Many, 1, ofBench, ofSink, both)),
+            new(CanopyEntry.Name, Few, 1, After(Few, 1, ofBench, ofSink, both)),
+            new(CanopyEntry.Name, Many, 1, After(Many, 1, ofBench, ofSink, both)),
             new("gauge, canopy", Few, 1, After(Few, 1, leaves * ofBench, ofSink - ((1 - leaves) * both * both / ofBench), leaves * both)),
-            new("canopy", Few, 2, After(Few, 2, ofBench, ofSink, both)),
+            new(CanopyEntry.Name, Few, 2, After(Few, 2, ofBench, ofSink, both)),
         ]).OrderBy(r => r.SdAfterMm)];
 
         // The reading is bench − sink + grain + scatter of the spots.

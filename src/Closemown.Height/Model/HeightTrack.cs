@@ -129,32 +129,32 @@ public sealed class HeightTrack
         if (e.Unit != Unit.Name) return null;
         switch (e.Kind.Name)
         {
-            case "unit":
+            case UnitEntry.Name:
                 unitEntries.Add(e);
                 Unit = HeightUnit.Of(Unit.Name, unitEntries) with { Priors = Unit.Priors };
                 break;
-            case "screw":
+            case ScrewEntry.Name:
                 Bench(e);
                 Turn(new(e[ScrewEntry.LeftTurns] ?? 0, e[ScrewEntry.RightTurns] ?? 0));
                 break;
-            case "locked":
+            case LockedEntry.Name:
                 Bench(e);
                 Tighten();
                 break;
-            case "gauge" when e[GaugeEntry.Study] is not null && e[GaugeEntry.Setting] is not null:
+            case GaugeEntry.Name when e[GaugeEntry.Study] is not null && e[GaugeEntry.Setting] is not null:
                 study.Add(e);
                 Study(e);
                 break;
-            case "gauge":
+            case GaugeEntry.Name:
                 Bench(e);
                 return Gauge(e);
-            case "strike":
+            case StrikeEntry.Name:
                 Elsewhere(HeightSteps.Strike());
                 break;
-            case "grind" when e[GrindEntry.What] != "reel":
+            case GrindEntry.Name when e[GrindEntry.What] != "reel":
                 Elsewhere(HeightSteps.Grind());
                 break;
-            case "rebuild":
+            case RebuildEntry.Name:
                 Elsewhere(HeightSteps.Rebuild(), repaired: true);
                 slack = (Slack.Unknown, Slack.Unknown);
                 break;

@@ -97,20 +97,20 @@ public sealed class AreaTrack
         ArgumentNullException.ThrowIfNull(e);
         switch (e.Kind.Name)
         {
-            case "mow":
+            case MowEntry.Name:
                 Mown(e, cut);
                 return null;
-            case "canopy":
+            case CanopyEntry.Name:
                 return Canopy(e);
-            case "clippings":
+            case ClippingsEntry.Name:
                 return Clippings(e);
-            case "look":
+            case LookEntry.Name:
                 return Look(e);
-            case "work":
+            case WorkEntry.Name:
                 Advance(e.At);
                 Move(CanopySteps.Hurt(e[WorkEntry.What] switch { "verticut" or "aerate" => 0.7, "topdress" or "overseed" => 0.4, "groom" => 0.2, _ => 0.1 }), e.At, null);
                 return null;
-            case "water" or "feed" or "treat":
+            case WaterEntry.Name or FeedEntry.Name or TreatEntry.Name:
                 Days.Add(e);
                 return null;
             default:

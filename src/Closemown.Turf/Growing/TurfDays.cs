@@ -70,9 +70,9 @@ public sealed class TurfDays
         ArgumentNullException.ThrowIfNull(e);
         var done = e.Kind.Name switch
         {
-            "water" => new Care(e[WaterEntry.Mm] ?? 0, 0, false),
-            "feed" => new Care(0, e[FeedEntry.NGm2] ?? 0, false),
-            "treat" when e[TreatEntry.What]?.Contains("regulator", StringComparison.OrdinalIgnoreCase) == true => new Care(0, 0, true),
+            WaterEntry.Name => new Care(e[WaterEntry.Mm] ?? 0, 0, false),
+            FeedEntry.Name => new Care(0, e[FeedEntry.NGm2] ?? 0, false),
+            TreatEntry.Name when e[TreatEntry.What]?.Contains("regulator", StringComparison.OrdinalIgnoreCase) == true => new Care(0, 0, true),
             _ => default,
         };
         if (done == default) return;
