@@ -32,7 +32,7 @@ public sealed class TurfMannersTests
     [InlineData("2026-10-20", 9, 5, true)]
     [InlineData("2026-11-01", 6, 4.5, true)]
     [InlineData("2026-11-03", 9, 5, true)]
-    [InlineData("2027-01-25", 7, 4.5, true)]
+    [InlineData("2027-01-15", 7, 4.5, true)]
     [InlineData("2026-01-10", 7.5, 4, true)]
     [InlineData("2026-03-01", 9, 5, false)]
     [InlineData("2026-04-20", 12, 6, false)]
